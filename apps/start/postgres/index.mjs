@@ -11,6 +11,9 @@ import { serverUser } from './server-user.mjs';
 
 export { dataHome } from './data-home.mjs';
 export { freePort } from './free-port.mjs';
+export { clearLeftBehind } from './postmaster.mjs';
+export { processStamp } from './process-stamp.mjs';
+export { mayEnter, serverUser } from './server-user.mjs';
 
 const LOG_BYTES = 5_000_000;
 const PORT_ATTEMPTS = 5;

@@ -1,0 +1,61 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** Packages are read from their sources, never from a `dist` that may be old. */
+const conditions = ['source', 'module', 'node', 'development|production'];
+
+const SOURCES = '{apps,packages,prisma,test}';
+const NEVER = ['**/node_modules/**', '**/dist/**', '**/.next/**', '**/generated/**'];
+
+export default defineConfig({
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  resolve: { conditions },
+  ssr: { resolve: { conditions, externalConditions: conditions } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'small',
+          include: [`${SOURCES}/**/*.test.ts`],
+          exclude: [...NEVER, '**/*.medium.test.ts', '**/*.long.test.ts', 'test/tidy/**'],
+          pool: 'threads',
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'medium',
+          include: [`${SOURCES}/**/*.medium.test.ts`],
+          exclude: [...NEVER, 'test/tidy/**'],
+          globalSetup: ['test/support/database/global-setup.ts'],
+          testTimeout: 20_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'long',
+          include: [`${SOURCES}/**/*.long.test.ts`],
+          exclude: NEVER,
+          globalSetup: ['test/support/database/global-setup.ts'],
+          fileParallelism: false,
+          testTimeout: 900_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'tidy',
+          include: ['test/tidy/**/*.test.ts'],
+          exclude: NEVER,
+          globalSetup: ['test/support/database/global-setup.ts'],
+          testTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
