@@ -1,0 +1,15 @@
+import { HTTP_REFUSALS } from './refusals/http.ts';
+import { LEDGER_REFUSALS } from './refusals/ledger.ts';
+import { NUMBER_REFUSALS } from './refusals/numbers.ts';
+import { PEOPLE_REFUSALS } from './refusals/people.ts';
+import { RECORD_REFUSALS } from './refusals/records.ts';
+
+export interface Refusal {
+  readonly status: number;
+  readonly title: string;
+}
+
+/** Every refusal the API can send. The key is the end of the problem type and never changes its meaning. */
+export const REFUSALS: Readonly<Record<string, Refusal>> = {
+  ...HTTP_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
+};

@@ -1,0 +1,10 @@
+export const HTTP_REFUSALS = {
+  'http/unfit-request': { status: 422, title: 'The request does not fit' },
+  'http/sign-in-first': { status: 401, title: 'Sign in first' },
+  'http/not-allowed': { status: 403, title: 'You may not do that here' },
+  'http/other-site': { status: 403, title: 'That request came from another site' },
+  'http/not-found': { status: 404, title: 'There is nothing here' },
+  'http/version-needed': { status: 428, title: 'Say which version you saw' },
+  'http/version-stale': { status: 412, title: 'Somebody changed it since you looked' },
+  'http/json-only': { status: 415, title: 'Send JSON' },
+} as const;
