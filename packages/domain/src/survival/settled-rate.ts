@@ -47,7 +47,7 @@ export interface SettledRate {
  * @throws DomainError `survival/no-plants` when no plant is settled or undecided
  *
  * Source: the bounds are those of a missing outcome, Manski CF (1989) J. Human
- * Resources 24:343-360, from memory; the limits of 90 % and one half are this programme's own.
+ * Resources 24:343-360, from memory; the limits of 90 % and one half are our own working rule.
  */
 export function settledRate(ends: StageEnds): SettledRate {
   for (const [end, plants] of Object.entries(ends)) {
