@@ -1,6 +1,7 @@
 // The embedded PostgreSQL: `startPostgres` is all that others need.
 import { closeSync, fstatSync, openSync, readFileSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { ensureCluster } from './cluster.mjs';
 import { freePort } from './free-port.mjs';
 import { giveToOwnerOf, keptLogins } from './logins.mjs';
@@ -16,7 +17,10 @@ export { processStamp } from './process-stamp.mjs';
 export { mayEnter, serverUser } from './server-user.mjs';
 
 const LOG_BYTES = 5_000_000;
-const PORT_ATTEMPTS = 5;
+const ATTEMPTS = 10;
+
+/** What passes by itself: a port just taken, sessions of a killed server that have not noticed yet. */
+const PASSING = /Address already in use|still in use/;
 
 /**
  * @typedef {object} Postgres
@@ -103,9 +107,10 @@ async function onSomePort({ home, ...options }) {
       closeSync(log);
     }
     const words = readFileSync(file).subarray(before).toString('utf8').trim();
-    if (attempt === PORT_ATTEMPTS || !words.includes('Address already in use')) {
+    if (attempt === ATTEMPTS || !PASSING.test(words)) {
       throw new Error(`PostgreSQL did not start. It says (${file}):\n${words}`);
     }
+    await sleep(500);
   }
 }
 

@@ -64,7 +64,9 @@ export async function stopPostmaster(pid) {
 
 /**
  * After a launcher was killed, its server may still run, or may have left a
- * number behind that belongs to some other program by now.
+ * number behind that belongs to some other program by now, or to a dead process
+ * that nobody has buried. PostgreSQL takes both for a living server, so the file
+ * goes; it still looks itself whether its shared memory is in use.
  *
  * @param {string} cluster
  */
@@ -73,9 +75,8 @@ export async function clearLeftBehind(cluster) {
   if (!existsSync(file)) return;
 
   const pid = Number.parseInt(readFileSync(file, 'utf8'), 10);
-  if (processStamp(pid) === undefined) return; // PostgreSQL clears that away itself, and looks closer than we can.
-  if (processCommand(pid).includes(cluster)) await stopPostmaster(pid);
-  else rmSync(file, { force: true });
+  if (processStamp(pid) !== undefined && processCommand(pid).includes(cluster)) await stopPostmaster(pid);
+  rmSync(file, { force: true });
 }
 
 /**

@@ -22,11 +22,8 @@ export interface TestCluster extends Postgres {
  * Several runs at once do not meet. What a killed run left behind is removed first.
  */
 export async function startTestCluster(): Promise<TestCluster> {
-  const base = reachableTemporaryFolder();
-  await sweep(base);
-  const home = mkdtempSync(join(base, `${PREFIX}${process.pid}-`));
-  chmodSync(home, 0o711);
-
+  await sweep(reachableTemporaryFolder());
+  const home = temporaryHome();
   const postgres = await startPostgres({
     home,
     durable: false,
@@ -42,8 +39,15 @@ export async function startTestCluster(): Promise<TestCluster> {
   };
 }
 
+/** A folder in which a PostgreSQL may live for the length of a run. */
+export function temporaryHome(): string {
+  const home = mkdtempSync(join(reachableTemporaryFolder(), `${PREFIX}${process.pid}-`));
+  chmodSync(home, 0o711);
+  return home;
+}
+
 /** Sixty megabytes that every run may share. Without a place for them, the run makes its own copy. */
-function programsFolder(): { programsFolder?: string } {
+export function programsFolder(): { programsFolder?: string } {
   const isRoot = process.getuid?.() === 0;
   const folder = join(isRoot ? '/var/cache' : join(homedir(), '.cache'), 'sprigline', 'postgres');
   try {
