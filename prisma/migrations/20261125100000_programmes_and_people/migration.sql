@@ -11,6 +11,8 @@ CREATE DOMAIN words AS text CONSTRAINT words_are_not_blank CHECK (btrim(value) <
 
 CREATE TABLE programme (
   id                 uuid           NOT NULL,
+  -- Short name in addresses, such as harrowdale.
+  handle             text           NOT NULL,
   name               words          NOT NULL,
   -- Days are told in this zone, for example Europe/London.
   zone               words          NOT NULL,
@@ -23,6 +25,8 @@ CREATE TABLE programme (
   is_demo            boolean        NOT NULL DEFAULT false,
   created_at         timestamptz(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
   CONSTRAINT programme_pkey PRIMARY KEY (id),
+  CONSTRAINT programme_handle_is_used_once UNIQUE (handle),
+  CONSTRAINT programme_handle_is_short_and_plain CHECK (handle ~ '^[a-z0-9](?:[a-z0-9-]{0,38}[a-z0-9])?$'),
   CONSTRAINT programme_season_starts_in_a_month CHECK (season_starts_in BETWEEN 1 AND 12)
 );
 

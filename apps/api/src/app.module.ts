@@ -1,0 +1,19 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { SETTINGS } from './config/settings.token.ts';
+import type { Settings } from './config/settings.ts';
+import { DatabaseModule } from './database/database.module.ts';
+import { HttpModule } from './http/http.module.ts';
+
+/** The list of features: the table of contents. */
+@Module({})
+export class AppModule {
+  static with(settings: Settings): DynamicModule {
+    return {
+      module: AppModule,
+      global: true,
+      imports: [DatabaseModule, HttpModule],
+      providers: [{ provide: SETTINGS, useValue: settings }],
+      exports: [SETTINGS],
+    };
+  }
+}

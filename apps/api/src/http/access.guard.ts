@@ -1,0 +1,33 @@
+import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
+import { DomainError } from '@sprigline/domain';
+import type { CalledRequest } from './caller.ts';
+import { CallerLookup } from './caller-lookup.ts';
+import { RULE, type Rule } from './rule.ts';
+
+/** Asks, for every request, who calls and whether the route's rule lets them. No rule: no. */
+@Injectable()
+export class AccessGuard implements CanActivate {
+  constructor(
+    private readonly reflector: Reflector,
+    private readonly lookup: CallerLookup,
+  ) {}
+
+  async canActivate(context: ExecutionContext): Promise<boolean> {
+    const rule = this.reflector.get<Rule | undefined>(RULE, context.getHandler());
+    if (!rule) throw new DomainError('http/not-allowed', 'this route has no rule');
+    if ('open' in rule) return true;
+
+    const request = context.switchToHttp().getRequest<CalledRequest>();
+    if ('signedIn' in rule) {
+      request.signedIn = await this.lookup.account(request);
+      return true;
+    }
+    const { programme } = request.params as { programme?: string };
+    request.caller = await this.lookup.caller(request, programme ?? '');
+    if (!rule.roles.includes(request.caller.role)) {
+      throw new DomainError('http/not-allowed', 'your role in this programme does not allow that');
+    }
+    return true;
+  }
+}

@@ -1,0 +1,2 @@
+export { createApi, startApi, type Web } from './start.ts';
+export { Settings, type SettingsInput } from './config/settings.ts';

@@ -1,0 +1,45 @@
+import 'reflect-metadata';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { randomUUID } from 'node:crypto';
+import { AppModule } from './app.module.ts';
+import { Settings, type SettingsInput } from './config/settings.ts';
+
+/** Renders the pages: everything outside /api is handed to it. */
+export type Web = (request: IncomingMessage, response: ServerResponse) => Promise<void>;
+
+/** Entries come up to 500 a request; sheets have their own limit on their own route. */
+const BODY_LIMIT = 2 * 1024 * 1024;
+
+/** The application, ready to be asked with `inject`, not yet listening. */
+export async function createApi(input: SettingsInput, web?: Web): Promise<NestFastifyApplication> {
+  const settings = Settings.parse(input);
+  const adapter = new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => randomUUID(), return503OnClosing: true });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(settings), adapter, {
+    logger: settings.log === 'silent' ? false : settings.log === 'info' ? ['error', 'warn'] : ['error', 'warn', 'debug'],
+  });
+  app.setGlobalPrefix('api/v1');
+  if (web) handTheRestTo(web, app);
+  await app.init();
+  await adapter.getInstance().ready();
+  return app;
+}
+
+/** Starts listening; `close` ends requests under way, then the pools. */
+export async function startApi(input: SettingsInput & { web?: Web }): Promise<{ url: string; close: () => Promise<void> }> {
+  const { web, ...settings } = input;
+  const app = await createApi(settings, web);
+  await app.listen(settings.port, settings.host ?? '127.0.0.1');
+  return { url: await app.getUrl(), close: () => app.close() };
+}
+
+function handTheRestTo(web: Web, app: NestFastifyApplication): void {
+  const fastify = app.getHttpAdapter().getInstance();
+  fastify.addHook('onRequest', async (request, reply) => {
+    if (request.url.startsWith('/api/') || request.url === '/healthz') return;
+    // Before any body is parsed: the pages read the request themselves.
+    reply.hijack();
+    await web(request.raw, reply.raw);
+  });
+}
