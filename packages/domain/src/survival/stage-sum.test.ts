@@ -2,38 +2,36 @@ import { describe, expect, test } from 'vitest';
 import { addTally, endsOf, NOTHING } from './stage-sum.ts';
 import type { StageTally } from './stage-tally.ts';
 
-const LIFTED: StageTally = {
+const TALLY: StageTally = {
   donorId: 'a',
   stage: 'cutting',
-  cameIn: 10,
-  goneOn: { liner: 3, planted: 2 },
+  cameIn: 12,
+  goneOn: 5,
   died: { rot: 4 },
   unaccounted: 0,
   notRooted: 0,
   thrownOut: 0,
   givenOut: 0,
   restuck: 0,
+  mixed: 2,
   here: 1,
 };
 
 describe('addTally', () => {
-  test('counts a skipped stage as reached and gone on from, and no other', () => {
-    expect(addTally(NOTHING, LIFTED, 'cutting')).toMatchObject({ reached: 10, goneOn: 5, died: { rot: 4 }, here: 1 });
-    expect(addTally(NOTHING, LIFTED, 'liner')).toMatchObject({ reached: 2, goneOn: 2, died: {}, here: 0 });
-    expect(addTally(NOTHING, LIFTED, 'potted')).toMatchObject({ reached: 2, goneOn: 2 });
-    expect(addTally(NOTHING, LIFTED, 'planted')).toEqual(NOTHING);
-  });
-
   test('adds the dead cause by cause', () => {
-    const twice = addTally(addTally(NOTHING, LIFTED, 'cutting'), { ...LIFTED, died: { rot: 1, frost: 3 } }, 'cutting');
+    const twice = addTally(addTally(NOTHING, TALLY), { ...TALLY, died: { rot: 1, frost: 3 } });
 
-    expect(twice.died).toEqual({ rot: 5, frost: 3 });
+    expect(twice).toMatchObject({ reached: 24, goneOn: 10, died: { rot: 5, frost: 3 }, mixedAway: 4, here: 2 });
   });
 
-  test('says nothing of a stage before its own', () => {
-    expect(addTally(NOTHING, { ...LIFTED, stage: 'potted', goneOn: { planted: 5 } }, 'liner')).toEqual(NOTHING);
+  test('counts a plant once that left its sticking for a mixed batch', () => {
+    const mixed = { ...NOTHING_CAME, mixedIn: 2, here: 2 };
+
+    expect(addTally(addTally(NOTHING, TALLY), mixed)).toMatchObject({ reached: 12, mixedAway: 0, here: 3 });
   });
 });
+
+const NOTHING_CAME: StageTally = { ...TALLY, donorId: undefined, cameIn: 0, goneOn: 0, died: {}, mixed: 0 };
 
 describe('endsOf', () => {
   test('takes a living tree at a site for the good end, and one not found for an open question', () => {

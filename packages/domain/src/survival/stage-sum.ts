@@ -1,10 +1,10 @@
-import { type Stage, STAGES } from '../ledger/entry.ts';
+import type { Stage } from '../ledger/entry.ts';
 import type { StageEnds } from './settled-rate.ts';
-import { isLater, type StageTally, sumOf } from './stage-tally.ts';
+import { type StageTally, sumOf } from './stage-tally.ts';
 
-/** Plants of many tallies at one stage. `reached` = the sum of all others but `notFound`, which is part of `here`. */
+/** Plants of many tallies at one stage; whole numbers. */
 export interface StageSum {
-  /** Plants that came to this stage or past it. */
+  /** Plants that came to this stage or past it, each counted once. */
   readonly reached: number;
   /** Plants that went on from here, or skipped this stage on their way to a later one. */
   readonly goneOn: number;
@@ -14,7 +14,10 @@ export interface StageSum {
   readonly thrownOut: number;
   readonly givenOut: number;
   readonly restuck: number;
+  /** Left for mixed batches less come from them. Below 0 where more of what is summed up was mixed in. */
+  readonly mixedAway: number;
   readonly here: number;
+  /** Part of `here`. */
   readonly notFound: number;
 }
 
@@ -27,37 +30,27 @@ export const NOTHING: StageSum = {
   thrownOut: 0,
   givenOut: 0,
   restuck: 0,
+  mixedAway: 0,
   here: 0,
   notFound: 0,
 };
 
-/** Adds what one tally, of whichever stage, has to say about `stage`. */
-export function addTally(sum: StageSum, tally: StageTally, stage: Stage): StageSum {
-  if (tally.stage === stage) return addOwn(sum, tally);
-
-  const skipped = isLater(stage, tally.stage) ? plantsPast(stage, tally) : 0;
-  return skipped === 0 ? sum : { ...sum, reached: sum.reached + skipped, goneOn: sum.goneOn + skipped };
-}
-
-function addOwn(sum: StageSum, tally: StageTally): StageSum {
+export function addTally(sum: StageSum, tally: StageTally): StageSum {
   const died = { ...sum.died };
   for (const [cause, n] of Object.entries(tally.died)) died[cause] = (died[cause] ?? 0) + n;
   return {
     reached: sum.reached + tally.cameIn,
-    goneOn: sum.goneOn + sumOf(tally.goneOn),
+    goneOn: sum.goneOn + tally.goneOn,
     died,
     unaccounted: sum.unaccounted + tally.unaccounted,
     notRooted: sum.notRooted + tally.notRooted,
     thrownOut: sum.thrownOut + tally.thrownOut,
     givenOut: sum.givenOut + tally.givenOut,
     restuck: sum.restuck + tally.restuck,
+    mixedAway: sum.mixedAway + (tally.mixed ?? 0) - (tally.mixedIn ?? 0),
     here: sum.here + tally.here,
     notFound: sum.notFound + (tally.notFound ?? 0),
   };
-}
-
-function plantsPast(stage: Stage, { goneOn }: StageTally): number {
-  return STAGES.filter((to) => isLater(to, stage)).reduce((sum, to) => sum + (goneOn[to] ?? 0), 0);
 }
 
 /**

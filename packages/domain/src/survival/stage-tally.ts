@@ -1,6 +1,6 @@
 import { isCount } from '../count.ts';
 import { DomainError } from '../errors.ts';
-import { STAGES, type Stage } from '../ledger/entry.ts';
+import type { Stage } from '../ledger/entry.ts';
 
 /**
  * What came of one sticking's plants at one stage. A row may also stand for many
@@ -8,11 +8,10 @@ import { STAGES, type Stage } from '../ledger/entry.ts';
  *
  * Splits, joins and moves at the same stage never count, nor does a gift to a
  * partner inside the programme. A surplus that took back an unaccounted loss
- * lowers `unaccounted`. Plants mixed or identified count in the row that they
- * belong to now, as come in there and nowhere else.
+ * lowers `unaccounted`.
  *
- * The books of a row close: cameIn = gone on + died + unaccounted + not rooted
- * + thrown out + given out + restuck + here.
+ * The books of a row close: cameIn + mixedIn = goneOn + died + unaccounted +
+ * notRooted + thrownOut + givenOut + restuck + mixed + here.
  */
 export interface StageTally {
   /** Clone group, where donor trees turned out to be one clone. Not there for plants known only to their stand. */
@@ -20,12 +19,12 @@ export interface StageTally {
   readonly standId?: string | undefined;
   readonly stage: Stage;
   /**
-   * Plants that arrived at this very stage: stuck, gone on from an earlier one, received,
-   * found. Received plants have no row at a stage before their own.
+   * Plants that reached this stage or a later one: stuck, gone on from an earlier one, received, found.
+   * One that skips a stage came into it and went on from it all the same. Received plants have no row
+   * at a stage before their own.
    */
   readonly cameIn: number;
-  /** By the stage gone on to. A stage may be skipped: a cutting may go straight to `potted`. */
-  readonly goneOn: Readonly<Partial<Record<Stage, number>>>;
+  readonly goneOn: number;
   /** By the cause as the eye saw it. */
   readonly died: Readonly<Record<string, number>>;
   readonly unaccounted: number;
@@ -35,6 +34,10 @@ export interface StageTally {
   readonly givenOut: number;
   /** Taken out unrooted, for a second try in a new sticking, where they come in again. */
   readonly restuck: number;
+  /** Left for a mixed batch; or, in a mixed batch's own row, identified and gone back to their sticking. */
+  readonly mixed?: number | undefined;
+  /** Came by mixing or identifying: in another row they have come in already, and are not counted twice. */
+  readonly mixedIn?: number | undefined;
   readonly here: number;
   /** Of those here: planted trees that the last check missed. */
   readonly notFound?: number | undefined;
@@ -43,35 +46,30 @@ export interface StageTally {
 export const sumOf = (counts: Readonly<Record<string, number>>): number =>
   Object.values(counts).reduce((sum, n) => sum + n, 0);
 
-/** Whether `stage` comes after `other`. */
-export const isLater = (stage: Stage, other: Stage): boolean => STAGES.indexOf(stage) > STAGES.indexOf(other);
-
 /**
  * @throws DomainError `survival/not-a-count` for a negative or broken number, or more not found than here
- * @throws DomainError `survival/stage-gone-back` when plants go on to the same or an earlier stage
+ * @throws DomainError `survival/nothing-after-planted` when plants go on from the last stage
  * @throws DomainError `survival/books-do-not-close` when what came in is not what left and what is here
  */
 export function refuseUnlessSound(tally: StageTally): void {
-  const { stage, cameIn, goneOn, died, here, notFound = 0 } = tally;
-  const ends = [tally.unaccounted, tally.notRooted, tally.thrownOut, tally.givenOut, tally.restuck, here];
-  const counts = [cameIn, notFound, ...ends, ...Object.values(goneOn), ...Object.values(died)];
-  const odd = counts.find((n) => !isCount(n));
+  const { stage, cameIn, mixedIn = 0, died, here, notFound = 0 } = tally;
+  const { goneOn, unaccounted, notRooted, thrownOut, givenOut, restuck, mixed = 0 } = tally;
+  const ends = [goneOn, ...Object.values(died), unaccounted, notRooted, thrownOut, givenOut, restuck, mixed, here];
+  const odd = [cameIn, mixedIn, notFound, ...ends].find((n) => !isCount(n));
   if (odd !== undefined || notFound > here) {
     throw new DomainError('survival/not-a-count', 'a tally holds whole numbers, not found at most here', {
       stage,
       number: odd ?? notFound,
     });
   }
-  for (const to of STAGES) {
-    if ((goneOn[to] ?? 0) > 0 && !isLater(to, stage)) {
-      throw new DomainError('survival/stage-gone-back', 'plants go on to a later stage only', { from: stage, to });
-    }
+  if (stage === 'planted' && goneOn > 0) {
+    throw new DomainError('survival/nothing-after-planted', 'no plant goes on from its planting site', { goneOn });
   }
-  const accounted = ends.reduce((sum, n) => sum + n, 0) + sumOf(goneOn) + sumOf(died);
-  if (accounted !== cameIn) {
+  const accounted = ends.reduce((sum, n) => sum + n, 0);
+  if (accounted !== cameIn + mixedIn) {
     throw new DomainError('survival/books-do-not-close', 'what came in must be what left and what is here', {
       stage,
-      cameIn,
+      cameIn: cameIn + mixedIn,
       accounted,
     });
   }

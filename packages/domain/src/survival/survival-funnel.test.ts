@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Stage } from '../ledger/entry.ts';
+import { type Stage, STAGES } from '../ledger/entry.ts';
 import type { StageTally } from './stage-tally.ts';
 import { type FunnelStage, survivalFunnel } from './survival-funnel.ts';
 
-const EMPTY = { goneOn: {}, died: {}, unaccounted: 0, notRooted: 0, thrownOut: 0, givenOut: 0, restuck: 0, here: 0 };
+const EMPTY = { goneOn: 0, died: {}, unaccounted: 0, notRooted: 0, thrownOut: 0, givenOut: 0, restuck: 0, here: 0 };
 const row = (donorId: string | undefined, stage: Stage, cameIn: number, ends: Partial<StageTally>): StageTally => ({
   ...EMPTY,
   donorId,
@@ -16,15 +16,15 @@ const at = (funnel: readonly FunnelStage[], stage: Stage): FunnelStage => funnel
 
 describe('survivalFunnel', () => {
   // Two donors. A: 20 stuck; 8 lifted, 2 potted at once, 5 rotted, 2 not rooted, 3 here.
-  //   A's 8 liners: 4 potted, 1 frosted, 3 here. A's 6 pots (4 + 2): 5 planted, 1 given out.
+  //   A's 8 liners and the 2 past it: 4 and 2 potted, 1 frosted, 3 here. A's 6 pots (4 + 2): 5 planted, 1 given out.
   //   A's 5 planted: 4 alive of which 1 not found, 1 dead.
   // B: 10 stuck; 1 lifted, 7 thrown out, 2 restuck; the one liner is here. 3 more liners of B were received.
   const TALLIES = [
-    row('A', 'cutting', 20, { goneOn: { liner: 8, potted: 2 }, died: { rot: 5 }, notRooted: 2, here: 3 }),
-    row('A', 'liner', 8, { goneOn: { potted: 4 }, died: { frost: 1 }, here: 3 }),
-    row('A', 'potted', 6, { goneOn: { planted: 5 }, givenOut: 1 }),
+    row('A', 'cutting', 20, { goneOn: 10, died: { rot: 5 }, notRooted: 2, here: 3 }),
+    row('A', 'liner', 10, { goneOn: 6, died: { frost: 1 }, here: 3 }),
+    row('A', 'potted', 6, { goneOn: 5, givenOut: 1 }),
     row('A', 'planted', 5, { died: { drought: 1 }, here: 4, notFound: 1 }),
-    row('B', 'cutting', 10, { goneOn: { liner: 1 }, thrownOut: 7, restuck: 2 }),
+    row('B', 'cutting', 10, { goneOn: 1, thrownOut: 7, restuck: 2 }),
     row('B', 'liner', 4, { here: 4 }),
   ];
 
@@ -55,8 +55,8 @@ describe('survivalFunnel', () => {
   // Newcombe RG (1998) Stat. Med. 17:857-872, Table I, method 3: 81 of 263, from memory.
   test('prints the Wilson interval of Newcombe 1998 for 81 of 263 settled', () => {
     const funnel = survivalFunnel([
-      row('A', 'cutting', 200, { goneOn: { liner: 60 }, died: { rot: 100 }, unaccounted: 40 }),
-      row('B', 'cutting', 73, { goneOn: { potted: 21 }, notRooted: 42, here: 10 }),
+      row('A', 'cutting', 200, { goneOn: 60, died: { rot: 100 }, unaccounted: 40 }),
+      row('B', 'cutting', 73, { goneOn: 21, notRooted: 42, here: 10 }),
     ]);
     const { lower, upper } = at(funnel, 'cutting').wilson!;
 
@@ -65,7 +65,7 @@ describe('survivalFunnel', () => {
   });
 
   test('takes each donor as one unit, however many stickings and rows it has', () => {
-    const lift = (donorId: string, liner: number) => row(donorId, 'cutting', 5, { goneOn: { liner }, notRooted: 5 - liner });
+    const lift = (donorId: string, goneOn: number) => row(donorId, 'cutting', 5, { goneOn, notRooted: 5 - goneOn });
     const tallies = [4, 5, 3, 5, 4].flatMap((first, i) => [lift(`d${i}`, first), lift(`d${i}`, [4, 5, 3, 4, 3][i]!)]);
     const { byDonor } = at(survivalFunnel(tallies), 'cutting');
 
@@ -79,6 +79,20 @@ describe('survivalFunnel', () => {
 
     expect(cutting).toMatchObject({ reached: 9, donors: { reached: 0, here: 0 }, survival: { rate: 0 } });
     expect(cutting).not.toHaveProperty('byDonor');
+  });
+
+  // A: 10 stuck, 3 mixed away, 4 rotted, 3 here. Of the 3 mixed 1 was lifted, 2 are here.
+  test('follows plants into a mixed batch without counting them twice', () => {
+    const cutting = at(
+      survivalFunnel([
+        row('A', 'cutting', 10, { mixed: 3, died: { rot: 4 }, here: 3 }),
+        row(undefined, 'cutting', 0, { mixedIn: 3, goneOn: 1, here: 2 }),
+      ]),
+      'cutting',
+    );
+
+    expect(cutting).toMatchObject({ reached: 10, here: 5, mixedAway: 0, survival: { rate: 1 / 5, undecidedShare: 1 / 2 } });
+    expect(cutting.byDonor).toMatchObject({ donors: 1, best: { donorId: 'A', successes: 0, plants: 4 } });
   });
 
   test('has zeros and no rates where nothing came, and no rate while all wait', () => {
@@ -102,31 +116,21 @@ describe('survivalFunnel', () => {
   });
 });
 
-/** A donor's way through the stages, each plant going on (perhaps past a stage), lost, or staying. */
+/** A donor's way through the stages: at each some go on, some rot, the rest stays. */
 const anyDonor = fc
   .record({
     donorId: fc.constantFrom('a', 'b', 'c', 'd', 'e', 'f', 'g'),
     stuck: fc.integer({ min: 0, max: 60 }),
-    ways: fc.array(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 4, maxLength: 4 }), { minLength: 4, maxLength: 4 }),
+    fates: fc.array(fc.record({ on: fc.nat({ max: 40 }), dead: fc.nat({ max: 9 }) }), { minLength: 4, maxLength: 4 }),
   })
-  .map(({ donorId, stuck, ways }) => {
-    const arriving = [stuck, 0, 0, 0];
-    const stages = ['cutting', 'liner', 'potted', 'planted'] as const;
-    return stages.map((stage, i) => {
-      let left = arriving[i]!;
-      const take = (n: number): number => {
-        const taken = Math.min(n, left);
-        left -= taken;
-        return taken;
-      };
-      const goneOn: Partial<Record<Stage, number>> = {};
-      stages.forEach((to, j) => {
-        if (j <= i) return;
-        goneOn[to] = take(ways[i]![j]!);
-        arriving[j]! += goneOn[to];
-      });
-      const died = { rot: take(ways[i]![0]!) };
-      return row(donorId, stage, arriving[i]!, { goneOn, died, here: left });
+  .map(({ donorId, stuck, fates }) => {
+    let cameIn = stuck;
+    return STAGES.map((stage, i) => {
+      const goneOn = stage === 'planted' ? 0 : Math.min(cameIn, fates[i]!.on);
+      const rot = Math.min(cameIn - goneOn, fates[i]!.dead);
+      const tally = row(donorId, stage, cameIn, { goneOn, died: { rot }, here: cameIn - goneOn - rot });
+      cameIn = goneOn;
+      return tally;
     });
   });
 const anyTallies = fc.array(anyDonor, { maxLength: 12 }).map((list) => list.flat());

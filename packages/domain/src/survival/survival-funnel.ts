@@ -26,31 +26,30 @@ export interface FunnelStage extends StageSum {
 /**
  * What came, went on, was lost and is still there, stage by stage, for any set of stickings.
  *
- * Every stage counts the plants that came to it *or past it*, so a stage that was
- * skipped does not look like a loss. Received plants first count at their own
+ * Every stage counts the plants that came to it *or past it* (the tallies do), so a
+ * stage that was skipped does not look like a loss. Received plants first count at their own
  * stage, which may therefore hold more than the one before it.
  *
  * @param tallies any number a donor and stage, in any order; filtering (stand, species, season ...) is the caller's
  * @returns the four stages in order; a stage that nothing reached has zeros and no rates
  * @throws DomainError `survival/not-a-count` for a negative or broken number
- * @throws DomainError `survival/stage-gone-back` when plants go on to the same or an earlier stage
+ * @throws DomainError `survival/nothing-after-planted` when plants go on from the last stage
  * @throws DomainError `survival/books-do-not-close` when a tally's plants do not add up
  *
  * Source: `settledRate`, `wilsonInterval` and `donorRatioInterval` name theirs; the sums are common practice.
  */
 export function survivalFunnel(tallies: readonly StageTally[]): readonly FunnelStage[] {
   tallies.forEach(refuseUnlessSound);
-  return STAGES.map((stage) => funnelStage(stage, tallies));
+  return STAGES.map((stage) => funnelStage(stage, tallies.filter((tally) => tally.stage === stage)));
 }
 
 function funnelStage(stage: Stage, tallies: readonly StageTally[]): FunnelStage {
-  let total = NOTHING;
   const sums = new Map<string, StageSum>();
   for (const tally of tallies) {
-    total = addTally(total, tally, stage);
     const { donorId } = tally;
-    if (donorId !== undefined) sums.set(donorId, addTally(sums.get(donorId) ?? NOTHING, tally, stage));
+    if (donorId !== undefined) sums.set(donorId, addTally(sums.get(donorId) ?? NOTHING, tally));
   }
+  const total = tallies.reduce(addTally, NOTHING);
   const each = [...sums.values()];
   return {
     stage,
@@ -82,7 +81,7 @@ function survivalOf(
   return { survival, wilson: wilsonInterval(survival.goneOn, survival.settled), ...(byDonor && { byDonor }) };
 }
 
-/** Whether any plant is settled or waits: those given out or restuck say nothing about survival. */
-function hasPlants({ reached, givenOut, restuck }: StageSum): boolean {
-  return reached > givenOut + restuck;
+/** Whether any plant is settled or waits: those given out, restuck or mixed away say nothing about survival. */
+function hasPlants({ reached, givenOut, restuck, mixedAway }: StageSum): boolean {
+  return reached - givenOut - restuck - mixedAway > 0;
 }
