@@ -1,0 +1,102 @@
+import { type Bench, comeIn, copyOf, goOut, raise, STRENGTH, turnUp } from './bench.ts';
+import { check, hearOfRoots, setBooks } from './count.ts';
+import type { Count, Deed, Fact, Leave } from './facts.ts';
+
+/** Plays facts in the order given. */
+export function play(bench: Bench, facts: readonly Fact[]): void {
+  const parts = new Map<Fact, Part>();
+  facts.forEach((fact, index) => {
+    if (fact.deed.does !== 'count') return playOne(bench, fact);
+    if (!parts.has(fact)) shareOut(readingsFrom(bench, facts.slice(index)), parts);
+    playReading(bench, fact, fact.deed, parts.get(fact) ?? { books: true, informs: true, flagged: false, sees: true });
+  });
+}
+
+/** What one of several readings of the same day is good for. */
+interface Part {
+  readonly books: boolean;
+  readonly informs: boolean;
+  readonly sees: boolean;
+  readonly flagged: boolean;
+}
+
+interface Reading extends Fact {
+  readonly deed: Count;
+}
+const isReading = (fact: Fact): fact is Reading => fact.deed.does === 'count';
+
+/** The whole counts from here on until something else is booked; found by trying. */
+function readingsFrom(bench: Bench, facts: readonly Fact[]): Reading[] {
+  const trial = copyOf(bench);
+  const readings: Reading[] = [];
+  for (const fact of facts) {
+    if (isReading(fact)) {
+      readings.push(fact);
+      setBooks(trial, fact.entry, fact.deed);
+      continue;
+    }
+    const already = trial.moved.length;
+    playOne(trial, fact);
+    if (trial.moved.length > already) break;
+  }
+  return readings;
+}
+
+function shareOut(readings: readonly Reading[], parts: Map<Fact, Part>): void {
+  const agree = readings.every(({ deed }) => deed.alive === readings[0]?.deed.alive);
+  const tellRoots = readings.filter(({ deed }) => deed.rooted !== undefined);
+  const booking = agree ? readings[0] : strongest(readings);
+  const informing = agree ? strongest(tellRoots) : booking;
+  for (const one of readings) {
+    const books = one === booking;
+    parts.set(one, { books, informs: one === informing, sees: agree || books, flagged: books && !agree });
+  }
+}
+
+/** The strongest look, then the last in order. */
+const strongest = (readings: readonly Reading[]): Reading | undefined =>
+  readings.findLast(({ deed }) => readings.every((other) => STRENGTH[other.deed.look] <= STRENGTH[deed.look]));
+
+function playReading(bench: Bench, { entry }: Fact, deed: Count, part: Part): void {
+  if (part.books) setBooks(bench, entry, deed);
+  if (part.informs) hearOfRoots(bench, entry, deed.rooted);
+  if (part.sees) bench.sights.push({ day: entry.observedOn, strength: STRENGTH[deed.look] });
+  if (part.flagged) raise(bench, 'two-readings', entry);
+}
+
+function playOne(bench: Bench, fact: Fact): void {
+  const { entry, deed } = fact;
+  if (fact.disturbs && bench.held) raise(bench, 'held-moved', entry);
+  if (deed.does === 'arrive') arrive(bench, fact, deed);
+  if (deed.does === 'leave') leave(bench, fact, deed);
+  if (deed.does === 'check') check(bench, entry, deed);
+  if (deed.does === 'hold') bench.held = deed.held;
+  if (deed.does === 'find') {
+    const found = turnUp(bench, entry, deed.n);
+    if (found > 0) raise(bench, 'found-told', entry, found);
+  }
+}
+
+function arrive(bench: Bench, { entry, isOpening }: Fact, deed: Extract<Deed, { does: 'arrive' }>): void {
+  const wasThere = bench.moved.length === 0 ? 0 : bench.rootedSeen;
+  bench.rootedSeen = wasThere === undefined || deed.rooted === undefined ? undefined : wasThere + deed.rooted;
+  bench.everRooted = Math.max(bench.everRooted, (bench.rootedSeen ?? 0) + bench.goneOn);
+  comeIn(bench, entry, deed.n, deed.effect);
+  if (isOpening) bench.sights.push({ day: entry.observedOn, strength: STRENGTH.opening });
+}
+
+function leave(bench: Bench, { entry }: Fact, deed: Leave): void {
+  const missing = Math.max(0, deed.n - bench.here);
+  const found = turnUp(bench, entry, missing);
+  bench.odd += missing;
+  if (found > 0) raise(bench, bench.openingIsGone ? 'opening-withdrawn' : 'took-more', entry, found);
+
+  goOut(bench, entry, deed.n, deed.effect, 'look', { cause: deed.cause, toStage: deed.toStage });
+  if (deed.effect === 'notRooted') bench.calledOn ??= entry.observedOn;
+  if (deed.isLift === true) bench.liftedOn.push(entry.observedOn);
+  if (deed.effect === 'wentOn') bench.goneOn += deed.n;
+  bench.everRooted = Math.max(bench.everRooted, bench.goneOn);
+  const tookRoots = deed.effect === 'wentOn' ? deed.n : (deed.rooted ?? 0);
+  if (tookRoots === 'unknown') bench.rootedSeen = undefined;
+  else if (bench.rootedSeen !== undefined) bench.rootedSeen = Math.max(0, bench.rootedSeen - tookRoots);
+}

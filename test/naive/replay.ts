@@ -1,0 +1,39 @@
+import type { BatchIdentity, Entry } from '@sprigline/domain';
+import { type Bench, copyOf, emptyBench, raise } from './bench.ts';
+import { whatStands } from './effective.ts';
+import { type Fact, factsOf } from './facts.ts';
+import { before, daysBetween, standing } from './order.ts';
+import { anotherOrderAddsUp } from './order-unknown.ts';
+import { play } from './play.ts';
+
+/**
+ * The books of one batch, by the plainest way that can be seen to be right:
+ * plant by plant, day by day, every order tried. It is the second witness to
+ * the replay of the domain and shares nothing with it but the types.
+ */
+export function naiveReplay(batch: BatchIdentity, said: readonly Entry[]): Bench {
+  const { entries, flags } = whatStands(said);
+  const facts = entries
+    .flatMap((entry) => factsOf(entry, batch))
+    .sort((a, b) => before(standing(a.entry, a.rank), standing(b.entry, b.rank)));
+  const bench = emptyBench(batch, !facts.some(({ isOpening }) => isOpening));
+  bench.flags.push(...flags);
+
+  const touching = new Map(facts.map(({ entry }) => [entry.id, entry]));
+  for (const entry of touching.values()) {
+    if (daysBetween(entry.receivedOn, entry.observedOn) > 1) raise(bench, 'day-in-future', entry);
+    if (entry.clockUnsure === true) raise(bench, 'clock-unsure', entry);
+  }
+  for (const day of new Set(facts.map(({ entry }) => entry.observedOn))) {
+    playDay(bench, facts.filter(({ entry }) => entry.observedOn === day));
+  }
+  return bench;
+}
+
+function playDay(bench: Bench, day: readonly Fact[]): void {
+  const morning = copyOf(bench);
+  bench.odd = 0;
+  play(bench, day);
+  const last = day.filter(({ deed }) => deed.does !== 'nothing' && deed.does !== 'hold').at(-1);
+  if (last && bench.odd > 0 && anotherOrderAddsUp(morning, day)) raise(bench, 'order-unknown', last.entry);
+}
