@@ -3,7 +3,14 @@ export { DomainError } from './errors.ts';
 
 // Ledger
 export * from './ledger/books.ts';
+export { contentOrder } from './ledger/content-order.ts';
+export { deskVerdict, type DeskVerdict, type Discrepancy } from './ledger/desk-verdict.ts';
+export { effectiveEntries, type EffectiveEntries } from './ledger/effective-entries.ts';
 export * from './ledger/entry.ts';
+export { replay } from './ledger/replay.ts';
+export { refuseStageGoneBack } from './ledger/stage.ts';
+export { sumTally, type StagedBooks, type Whose } from './ledger/sum-tally.ts';
+export { isOpening, touchedBatches } from './ledger/touched-batches.ts';
 
 // Survival
 export { donorRatioInterval, DONORS_NEEDED, type DonorOutcome, type DonorRatioInterval } from './survival/donor-ratio-interval.ts';
@@ -35,3 +42,14 @@ export type { MixedBatch } from './diversity/mixed-batch.ts';
 export { mixedBounds, type MixedBounds } from './diversity/mixed-bounds.ts';
 export { rarefiedDonors } from './diversity/rarefied-donors.ts';
 export { singlePlaceDonors, type PlantsInPlace } from './diversity/single-place-donors.ts';
+
+// Log sheets
+export { checkSheet, type KnownToProgramme } from './sheet/check-sheet.ts';
+export { dayOfCell, possibleDayOrders } from './sheet/day-of-cell.ts';
+export { guessActs, guessColumns } from './sheet/guess-plan.ts';
+export { nearSpellings, type SpellingGroup } from './sheet/near-spellings.ts';
+export { placePath, type PlaceKind } from './sheet/place-path.ts';
+export { plainSpelling, tidySpelling } from './sheet/plain-spelling.ts';
+export { labelOf, readRow } from './sheet/read-row.ts';
+export { contentOf, sheetChanges, type EarlierRow, type SheetChanges } from './sheet/sheet-changes.ts';
+export * from './sheet/sheet.ts';
