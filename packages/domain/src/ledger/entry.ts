@@ -186,10 +186,14 @@ export interface Checked {
   readonly notLooked: number;
 }
 
-/** Held plants stay where they are until released; `batchIds` are those it reaches. */
+/**
+ * Held plants stay where they are until released. One batch is held by `batchId`;
+ * a hold on a place, donor tree, trip or medium lot names in `batchIds` those it reaches.
+ */
 export interface Held {
   readonly kind: 'held' | 'released';
   readonly batchId?: string | undefined;
+  readonly batchIds?: readonly string[] | undefined;
 }
 
 export interface Treated {

@@ -1,0 +1,26 @@
+import type { Effect, Flag } from './books.ts';
+import type { Fact } from './fact.ts';
+
+/** What a hold forbids: anything that could carry a disease to another place. */
+const FORBIDDEN_WHILE_HELD: ReadonlySet<Effect> = new Set<Effect>(['wentOn', 'splitOut', 'givenOut', 'givenAcross']);
+
+export interface Holds {
+  /** Whether the batch is held after the last of the facts. */
+  readonly held: boolean;
+  /** `held-moved`, for what left or was carried elsewhere all the same. */
+  readonly flags: readonly Flag[];
+}
+
+/** @param facts of one batch, in order */
+export function holdsOf(facts: readonly Fact[]): Holds {
+  const flags: Flag[] = [];
+  let held = false;
+  for (const fact of facts) {
+    if (fact.act === 'held' || fact.act === 'released') held = fact.act === 'held';
+    else if (held && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
+  }
+  return { held, flags };
+}
+
+const goesElsewhere = (fact: Fact): boolean =>
+  fact.act === 'carried' || (fact.act === 'left' && FORBIDDEN_WHILE_HELD.has(fact.effect));
