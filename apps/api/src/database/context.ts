@@ -14,15 +14,25 @@ const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
  * Sent as text, since a statement of several parts cannot take parameters:
  * hence every id is checked to be nothing but a UUID.
  */
-export function beginFor(context: Context): string {
+export const beginFor = (context: Context): string => `BEGIN; ${settingsFor(context)}`;
+
+/** The same for a transaction that has begun. It ends with the transaction. */
+export function settingsFor(context: Context): string {
   const settings = [
     ['app.programme_id', uuid(context.programmeId)],
     ['app.person_id', uuid(context.personId)],
     ['app.partner_id', uuid(context.partnerId)],
     ['app.sees_exact', context.seesExact ? 'yes' : ''],
   ];
-  return `BEGIN; SELECT ${settings.map(([name, value]) => `set_config('${name}', '${value}', true)`).join(', ')}`;
+  return `SELECT ${settings.map(([name, value]) => `set_config('${name}', '${value}', true)`).join(', ')}`;
 }
+
+/**
+ * The house itself, at work for somebody who may not see exact places: it files
+ * what they tell, cuts cells, and adds up quotas. Whatever a unit of work under it
+ * reads of exact places, trip notes or permissions must not be answered.
+ */
+export const asTheHouse = <C extends Context>(context: C): C => ({ ...context, seesExact: true });
 
 function uuid(id: string | undefined): string {
   if (id === undefined) return '';

@@ -1,0 +1,52 @@
+import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
+import { PrismaPg } from '@prisma/adapter-pg';
+import { SETTINGS } from '../config/settings.token.ts';
+import type { Settings } from '../config/settings.ts';
+import { type Context, settingsFor } from './context.ts';
+import { Prisma, PrismaClient } from './generated/client.ts';
+
+/** Plain records inside one transaction, seen by one caller. */
+export type Records = Prisma.TransactionClient;
+
+/** What Prisma answers when two transactions crossed: the whole one is tried again. */
+const CROSSED = 'P2034';
+const TRIES = 5;
+
+/**
+ * The door for plain records: taxa, stands, trips, places and the like.
+ *
+ * It has connections of its own, so one unit of work goes through one door:
+ * either this or the ledger's (database.ts). Nobody gets the raw client.
+ */
+@Injectable()
+export class PrismaDoor implements OnApplicationShutdown {
+  readonly #client: PrismaClient;
+
+  constructor(@Inject(SETTINGS) settings: Settings) {
+    const adapter = new PrismaPg({ connectionString: settings.databaseUrls.app, max: 5 });
+    this.#client = new PrismaClient({ adapter, errorFormat: 'minimal' });
+  }
+
+  /**
+   * One request is one unit of work: everything in it is written, or nothing.
+   * `work` may run again, so it must have no effect outside the database.
+   */
+  async inTransaction<T>(context: Context, work: (records: Records) => Promise<T>): Promise<T> {
+    for (let attempt = 1; ; attempt += 1) {
+      try {
+        return await this.#client.$transaction(async (records) => {
+          await records.$executeRawUnsafe(settingsFor(context));
+          return work(records);
+        });
+      } catch (error) {
+        if (attempt >= TRIES || !isCrossed(error)) throw error;
+      }
+    }
+  }
+
+  async onApplicationShutdown(): Promise<void> {
+    await this.#client.$disconnect();
+  }
+}
+
+const isCrossed = (error: unknown): boolean => error instanceof Prisma.PrismaClientKnownRequestError && error.code === CROSSED;
