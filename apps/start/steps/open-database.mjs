@@ -1,7 +1,7 @@
 import { bootstrapRoles, migrate, readPending } from '@sprigline/prisma/runner';
 import { join } from 'node:path';
 import { dataHome, startPostgres } from '../postgres/index.mjs';
-import { onStop, stop } from './stopping.mjs';
+import { isBeingStopped, onStop, stop } from './stopping.mjs';
 
 /** The name of the built-in database. */
 const DATABASE = 'sprigline';
@@ -32,7 +32,8 @@ async function openBuiltIn({ root, settings, say }) {
   const postgres = await startPostgres({ home });
   onStop(() => postgres.stop());
   void postgres.ended.then(() => {
-    say(`The database has stopped. If you didn’t stop it, ${join(home, 'postgres.log')} says why.`);
+    if (isBeingStopped()) return undefined;
+    say(`The database has stopped by itself; ${join(home, 'postgres.log')} says why.`);
     return stop(1);
   });
   await bootstrapRoles({ url: postgres.url('superuser', 'postgres'), database: DATABASE, logins: postgres.logins });

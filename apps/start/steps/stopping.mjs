@@ -7,6 +7,8 @@ let isStopping = false;
 /** @param {() => Promise<void>} step */
 export const onStop = (step) => void undo.push(step);
 
+export const isBeingStopped = () => isStopping;
+
 /**
  * A second call waits for the first, so that what one step ends (the database,
  * say) does not cut the others short.

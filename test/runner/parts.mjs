@@ -1,0 +1,35 @@
+import { countPlaywright, countVitest } from './count.mjs';
+
+/**
+ * @typedef {object} Part one runner and what it is called
+ * @property {string} name
+ * @property {string} command
+ * @property {readonly string[]} args
+ * @property {(report: any) => import('./count.mjs').Count} [count] how to read its report; without one it passes or fails as a whole
+ */
+
+/** @param {string} script @returns {Part} */
+const npmScript = (script) => ({ name: script, command: 'npm', args: ['run', '--silent', script] });
+
+/** @param {string} project @returns {Part} */
+const vitest = (project) => ({
+  name: project,
+  command: 'npx',
+  args: ['vitest', 'run', '--config', 'test/vitest.config.ts', '--project', project, '--reporter=default', '--reporter=json'],
+  count: countVitest,
+});
+
+/** @type {Part} */
+const E2E = {
+  name: 'e2e',
+  command: 'npx',
+  args: ['playwright', 'test', '--config', 'test/playwright.config.ts', '--reporter=list,json'],
+  count: countPlaywright,
+};
+
+/** What `npm run check` is made of, part by part, so that each is counted. */
+export const CHECKS = [npmScript('lint'), npmScript('imports'), npmScript('types'), vitest('tidy')];
+
+export const USUAL = [...CHECKS, vitest('small'), vitest('medium'), E2E];
+
+export const LONG = [vitest('long')];

@@ -1,0 +1,43 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { withCrash } from './count.mjs';
+
+/**
+ * @param {import('./parts.mjs').Part} part
+ * @param {{ root: string, env: NodeJS.ProcessEnv }} options
+ * @returns {Promise<import('./count.mjs').Count>}
+ */
+export async function runPart({ name, command, args, count }, { root, env }) {
+  const folder = mkdtempSync(join(tmpdir(), 'sprigline-report-'));
+  const report = join(folder, 'report.json');
+  const isVitest = args[0] === 'vitest';
+  try {
+    const status = await run(command, isVitest ? [...args, `--outputFile.json=${report}`] : args, {
+      cwd: root,
+      env: { ...process.env, ...env, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+    });
+    if (!count) return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+    return withCrash(status, existsSync(report) ? count(JSON.parse(readFileSync(report, 'utf8'))) : undefined);
+  } catch (error) {
+    console.error(`${name} could not be run:`, error);
+    return { passed: 0, failed: 1 };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/**
+ * @param {string} command
+ * @param {readonly string[]} args
+ * @param {{ cwd: string, env: NodeJS.ProcessEnv }} options
+ * @returns {Promise<number | null>}
+ */
+function run(command, args, options) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(command, args, { ...options, stdio: 'inherit' });
+    child.once('error', reject);
+    child.once('exit', resolve);
+  });
+}
