@@ -18,7 +18,8 @@ export function bookCheck(ledger: Ledger, check: Check): Ledger {
   const buried = buryListed(made, check, dead, deadHere, 'look');
   const looked = alive + deadHere + notFound > 0;
   const checked = looked ? missAgain(buried, check) : buried;
-  const sawEveryTree = looked && notFound === 0 && notLooked === 0;
+  // Trees that nobody spoke of were not looked at, no less than those said to be.
+  const sawEveryTree = alive + deadHere === made.balance;
   return sawEveryTree ? { ...checked, sights: sawAll(checked.sights, check.day, 'look') } : checked;
 }
 

@@ -1,6 +1,5 @@
 import { bookFact } from './book-fact.ts';
-import { hasNoMinute, TURN } from './content-order.ts';
-import { canBook, type Fact } from './fact.ts';
+import { canBook, couldBeAnytime, type Fact } from './fact.ts';
 import { flag, type Ledger } from './ledger.ts';
 import { isOrderUnknown } from './order-unknown.ts';
 
@@ -21,5 +20,3 @@ export function bookDay(ledger: Ledger, facts: readonly Fact[]): Ledger {
   const last = facts.at(-1);
   return last && isOrderUnknown(before, loose.filter(canBook), after) ? flag(after, last, 'order-unknown') : after;
 }
-
-const couldBeAnytime = ({ key }: Fact): boolean => hasNoMinute(key) && key.turn !== TURN.arrives;

@@ -1,8 +1,8 @@
 import { bookCheck } from './book-check.ts';
 import { bookCount } from './book-count.ts';
-import type { Arrival, Exit, Fact } from './fact.ts';
+import type { Arrival, Count, Exit, Fact } from './fact.ts';
 import { book, type Ledger } from './ledger.ts';
-import { countNone, lose } from './loss.ts';
+import { lose } from './loss.ts';
 import { rootsArrived, rootsLeft } from './rooted.ts';
 import { OPENING_LOOK, sawAll } from './sight.ts';
 import { makeRoomFor, makeUp } from './surplus.ts';
@@ -36,7 +36,7 @@ function bookArrival(ledger: Ledger, arrival: Arrival): Ledger {
 function bookExit(ledger: Ledger, exit: Exit): Ledger {
   const left = rootsLeft(takeOut(makeRoomFor(ledger, exit, exit.n), exit), exit);
   const marked = withMilestone(left, exit);
-  return exit.leavesNone ? seeNoneLeft(marked, exit) : marked;
+  return exit.leavesNone ? bookCount(marked, noneLeft(exit)) : marked;
 }
 
 /** Whoever throws out or tells of a death looked from above, as far as we know. */
@@ -58,7 +58,13 @@ function withMilestone(ledger: Ledger, { effect, toStage, day }: Exit): Ledger {
   return ledger;
 }
 
-function seeNoneLeft(ledger: Ledger, exit: Exit): Ledger {
-  const none = countNone(ledger, exit, 'look');
-  return { ...none, sights: sawAll(none.sights, exit.day, 'look'), notFound: 0, unconfirmed: false };
-}
+/** The count that an act which leaves none makes right after itself. */
+const noneLeft = ({ entryId, day, key }: Exit): Count => ({
+  act: 'counted',
+  entryId,
+  day,
+  key,
+  alive: 0,
+  look: 'look',
+  dead: [],
+});

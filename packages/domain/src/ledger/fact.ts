@@ -1,5 +1,5 @@
 import type { Effect } from './books.ts';
-import type { OrderKey } from './content-order.ts';
+import { hasNoMinute, type OrderKey, TURN } from './content-order.ts';
 import type { Dead, Look, Stage } from './entry.ts';
 
 /**
@@ -25,6 +25,8 @@ export interface Arrival extends Told {
   readonly effect: ArrivalEffect;
   readonly n: number;
   readonly rooted?: number | undefined;
+  /** A return has been elsewhere, among who knows what: it is held until somebody releases it. */
+  readonly arrivesHeld?: boolean | undefined;
 }
 
 /** `n` more plants than anybody knew of. */
@@ -83,3 +85,6 @@ export type BookingFact = Exclude<Fact, Carriage | Hold>;
 
 export const canBook = (fact: Fact): fact is BookingFact =>
   fact.act !== 'carried' && fact.act !== 'held' && fact.act !== 'released';
+
+/** Whether we chose its place in the day, because nobody told the minute. Arrivals always open the day. */
+export const couldBeAnytime = ({ key }: Fact): boolean => hasNoMinute(key) && key.turn !== TURN.arrives;

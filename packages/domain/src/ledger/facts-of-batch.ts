@@ -1,5 +1,5 @@
 import { compareKeys, orderKey, TURN, type Turn } from './content-order.ts';
-import type { Counted, Entry, GivenOut, Mixed, Moved, Saying, WentOn } from './entry.ts';
+import type { Counted, Entry, GivenOut, Mixed, Moved, Received, Saying, WentOn } from './entry.ts';
 import type { Arrival, Exit, Fact } from './fact.ts';
 
 /** The facts of one batch, in the order in which its books take them. */
@@ -35,7 +35,7 @@ function deedsFor(batchId: string, saying: Saying): Deed[] {
     case 'stuck':
       return [{ act: 'arrived', effect: 'stuck', n: saying.n }];
     case 'received':
-      return [{ act: 'arrived', effect: 'received', n: saying.n, rooted: saying.rooted }];
+      return [received(saying)];
     case 'found':
       return [{ act: 'found', n: saying.n }];
     case 'died':
@@ -57,6 +57,14 @@ function deedsFor(batchId: string, saying: Saying): Deed[] {
       return passage(batchId, saying);
   }
 }
+
+const received = ({ n, rooted, source }: Received): Deed => ({
+  act: 'arrived',
+  effect: 'received',
+  n,
+  rooted,
+  arrivesHeld: source === 'return',
+});
 
 /** A sample moves nothing: it feeds rates, not books. */
 const whole = ({ sampleOf, alive, look, rooted, dead }: Counted): Deed[] =>

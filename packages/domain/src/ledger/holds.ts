@@ -16,11 +16,14 @@ export function holdsOf(facts: readonly Fact[]): Holds {
   const flags: Flag[] = [];
   let held = false;
   for (const fact of facts) {
-    if (fact.act === 'held' || fact.act === 'released') held = fact.act === 'held';
-    else if (held && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
+    if (held && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
+    held = (held || startsHold(fact)) && fact.act !== 'released';
   }
   return { held, flags };
 }
+
+const startsHold = (fact: Fact): boolean =>
+  fact.act === 'held' || (fact.act === 'arrived' && fact.arrivesHeld === true);
 
 const goesElsewhere = (fact: Fact): boolean =>
   fact.act === 'carried' || (fact.act === 'left' && FORBIDDEN_WHILE_HELD.has(fact.effect));

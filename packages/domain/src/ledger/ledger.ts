@@ -1,6 +1,6 @@
 import type { BatchIdentity, Effect, Flag, FlagCode, Movement } from './books.ts';
 import { EFFECTS_IN } from './books.ts';
-import type { Count, Fact } from './fact.ts';
+import { type Count, couldBeAnytime, type Fact } from './fact.ts';
 import { type NewestFirst, withNewest } from './newest-first.ts';
 import { nothingToldOfRoots, type RootsTold } from './roots-told.ts';
 import { neverSeen, type Sights } from './sight.ts';
@@ -20,7 +20,7 @@ export interface Ledger {
   readonly flags: NewestFirst<Flag>;
   /** Unaccounted losses that have not been taken back, newest first. */
   readonly missing: NewestFirst<{ readonly entryId: string; readonly n: number }>;
-  /** Plants that came up short at a count, or over at any fact: what another order of the day might explain. */
+  /** Plants short at a count, or over at any fact, that another order of the day might explain. */
   readonly discrepancy: number;
   readonly sights: Sights;
   readonly roots: RootsTold;
@@ -88,3 +88,7 @@ export function flag(ledger: Ledger, fact: Fact, code: FlagCode, n?: number): Le
   const raised: Flag = { code, entryId: fact.entryId, day: fact.day, ...(n !== undefined && { n }) };
   return { ...ledger, flags: withNewest(ledger.flags, raised) };
 }
+
+/** `n` plants came up short or over. Where we chose the place of the fact in its day, the choice may be to blame. */
+export const wonderAt = (ledger: Ledger, fact: Fact, n: number): Ledger =>
+  couldBeAnytime(fact) ? { ...ledger, discrepancy: ledger.discrepancy + n } : ledger;

@@ -1,7 +1,7 @@
 import { daysBetween } from './calendar-day.ts';
 import type { Dead, Look } from './entry.ts';
 import type { Fact } from './fact.ts';
-import { book, flag, type Ledger } from './ledger.ts';
+import { book, flag, type Ledger, wonderAt } from './ledger.ts';
 import { withNewest } from './newest-first.ts';
 import { rootedNow } from './rooted.ts';
 
@@ -33,9 +33,9 @@ export function buryListed(ledger: Ledger, fact: Fact, dead: readonly Dead[], at
   return buried;
 }
 
-/** A count left these without a word: unaccounted, and what another order of the day might explain. */
+/** A count left these without a word. */
 export function comeUpShort(ledger: Ledger, fact: Fact, n: number, look: Look): Ledger {
-  return { ...loseTrack(ledger, fact, n, look), discrepancy: ledger.discrepancy + n };
+  return wonderAt(loseTrack(ledger, fact, n, look), fact, n);
 }
 
 /**

@@ -14,24 +14,16 @@ const FACTS_TRIED_IN_EVERY_ORDER = 12;
  * @param after the books after them in the order we chose
  */
 export function isOrderUnknown(before: Ledger, facts: readonly BookingFact[], after: Ledger): boolean {
-  const [fact] = facts;
-  if (!fact) return false;
-
-  const settled = settledDiscrepancy(before, fact.day);
-  if (after.discrepancy === settled) return false;
-  return facts.length > FACTS_TRIED_IN_EVERY_ORDER || closesInSomeOrder(before, facts, settled);
+  if (after.discrepancy === before.discrepancy) return false;
+  return facts.length > FACTS_TRIED_IN_EVERY_ORDER || closesInSomeOrder(before, facts);
 }
 
-/** A count that a further reading may still set right does not weigh yet. */
-const settledDiscrepancy = (ledger: Ledger, day: string): number =>
-  (openReading(ledger, day)?.before ?? ledger).discrepancy;
-
-function closesInSomeOrder(before: Ledger, facts: readonly BookingFact[], settled: number): boolean {
+function closesInSomeOrder(before: Ledger, facts: readonly BookingFact[]): boolean {
   const all = 2 ** facts.length - 1;
   const tried = new Set<string>();
 
   const closesFrom = (ledger: Ledger, taken: number): boolean => {
-    if (taken === all) return ledger.discrepancy === settled;
+    if (taken === all) return ledger.discrepancy === before.discrepancy;
 
     const key = whatMatters(ledger, taken);
     if (tried.has(key)) return false;
@@ -40,11 +32,15 @@ function closesInSomeOrder(before: Ledger, facts: readonly BookingFact[], settle
       const bit = 1 << index;
       if (taken & bit) return false;
       const next = bookFact(ledger, fact);
-      return settledDiscrepancy(next, fact.day) === settled && closesFrom(next, taken | bit);
+      return sureDiscrepancy(next, fact.day) === before.discrepancy && closesFrom(next, taken | bit);
     });
   };
   return closesFrom(before, 0);
 }
+
+/** What a count leaves short or over is not sure until no further reading can set it right. */
+const sureDiscrepancy = (ledger: Ledger, day: string): number =>
+  (openReading(ledger, day)?.before ?? ledger).discrepancy;
 
 /** Two ways to the same of these fare alike from there: the rest of the books cannot open a gap on this day. */
 function whatMatters(ledger: Ledger, taken: number): string {

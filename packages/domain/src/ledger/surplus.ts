@@ -1,6 +1,6 @@
 import type { FlagCode } from './books.ts';
 import type { Fact } from './fact.ts';
-import { book, flag, type Ledger } from './ledger.ts';
+import { book, flag, type Ledger, wonderAt } from './ledger.ts';
 
 /**
  * There were `n` plants more than the books held. They are first those that a
@@ -23,7 +23,7 @@ export function makeUp(ledger: Ledger, fact: Fact, n: number, code: FlagCode): L
 export function makeUpUntold(ledger: Ledger, fact: Fact, n: number, code: FlagCode): Ledger {
   if (n <= 0) return ledger;
 
-  return { ...makeUp(ledger, fact, n, code), discrepancy: ledger.discrepancy + n };
+  return wonderAt(makeUp(ledger, fact, n, code), fact, n);
 }
 
 /** Makes sure that `n` plants are there to be taken: no fact is thrown away, and no balance falls below zero. */
