@@ -1,0 +1,90 @@
+// Used as `eslint --config test/tidy/eslint.config.mjs .` from the root.
+import js from '@eslint/js';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript-eslint';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const TESTS = ['**/*.test.ts', '**/*.spec.ts', 'test/**'];
+
+/** A clock and dice are arguments; else no result could be had twice. */
+const NO_CLOCK_NO_DICE = [
+  { object: 'Date', property: 'now', message: 'Time is an argument.' },
+  { object: 'Math', property: 'random', message: 'Randomness is an argument, and seeded.' },
+];
+
+export default ts.config(
+  { ignores: ['**/node_modules/', '**/dist/', '**/.next/', '**/generated/', '**/*.d.ts', '.data/'] },
+  js.configs.recommended,
+  ts.configs.strict,
+  ts.configs.stylistic,
+  {
+    languageOptions: { globals: nodeGlobals() },
+    rules: {
+      eqeqeq: 'error',
+      'no-console': 'error',
+      'prefer-const': 'error',
+      'object-shorthand': 'error',
+      'no-param-reassign': 'off',
+      '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+      '@typescript-eslint/explicit-module-boundary-types': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }],
+      // Nest finds a module by its class, however empty the class is.
+      '@typescript-eslint/no-extraneous-class': ['error', { allowWithDecorator: true }],
+      'no-restricted-properties': [
+        'error',
+        { object: 'process', property: 'env', message: 'Settings are read once, in config/ or in apps/start.' },
+      ],
+    },
+  },
+  {
+    name: 'domain: time and randomness are arguments',
+    files: ['packages/domain/src/**/*.ts'],
+    ignores: TESTS,
+    rules: {
+      'no-restricted-properties': ['error', ...NO_CLOCK_NO_DICE],
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'NewExpression[callee.name="Date"][arguments.length=0]', message: 'Time is an argument.' },
+        { selector: 'CallExpression[callee.name="Date"]', message: 'Time is an argument.' },
+      ],
+    },
+  },
+  {
+    name: 'a promise that nobody waits for swallows its error',
+    files: ['apps/api/src/**/*.ts', 'apps/start/**/*.mjs'],
+    ignores: TESTS,
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: ROOT } },
+    rules: {
+      '@typescript-eslint/await-thenable': 'error',
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/no-misused-promises': 'error',
+    },
+  },
+  {
+    name: 'the launcher and the settings read the environment and speak to a terminal',
+    files: ['apps/start/**', 'apps/api/src/config/**', 'apps/web/lib/config/**', 'apps/*/*.config.*', 'prisma/*.mjs', 'prisma/*.ts', 'prisma/seed/**'],
+    rules: { 'no-restricted-properties': 'off', 'no-console': 'off' },
+  },
+  {
+    name: 'plain JavaScript says its types in comments, which the compiler reads',
+    files: ['**/*.mjs', '**/*.cjs'],
+    rules: { '@typescript-eslint/explicit-module-boundary-types': 'off', '@typescript-eslint/no-require-imports': 'off' },
+  },
+  {
+    name: 'tests may be sure of what they have made',
+    files: TESTS,
+    rules: {
+      'no-console': 'off',
+      'no-restricted-properties': 'off',
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      '@typescript-eslint/explicit-module-boundary-types': 'off',
+    },
+  },
+);
+
+/** The compiler knows undefined names in TypeScript; plain JavaScript needs them told. */
+function nodeGlobals() {
+  const names = ['process', 'console', 'Buffer', 'URL', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'fetch', 'module', 'NodeJS'];
+  const browser = ['window', 'document', 'navigator', 'self', 'caches', 'location', 'Response', 'Request', 'localStorage', 'FormData'];
+  return Object.fromEntries([...names, ...browser].map((name) => [name, 'readonly']));
+}
