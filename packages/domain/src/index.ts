@@ -53,3 +53,7 @@ export { plainSpelling, tidySpelling } from './sheet/plain-spelling.ts';
 export { labelOf, readRow } from './sheet/read-row.ts';
 export { contentOf, sheetChanges, type EarlierRow, type SheetChanges } from './sheet/sheet-changes.ts';
 export * from './sheet/sheet.ts';
+
+// Places
+export { cellHalfDiagonalM, generalisedPosition, type Cell } from './place/generalised-position.ts';
+export { strictestSensitivity } from './place/strictest-sensitivity.ts';
