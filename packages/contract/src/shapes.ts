@@ -34,3 +34,14 @@ export type ThingPath = z.infer<typeof ThingPath>;
 
 /** Sensitivity of a place after Chapman 2020 (10.15468/doc-5jp4-5g10): 1 withheld, 2 0.1 degree, 3 0.01, 4 0.001; 0 not sensitive. */
 export const Sensitivity = z.int().min(0).max(4);
+
+/** May be left out or be null: both say "not told". */
+export const orNothing = <S extends z.ZodType>(shape: S) => shape.nullable().default(null);
+
+/** Which part of a long list. The answer's `Link` header names the next part. */
+export const PageQuery = z.object({
+  /** Taken from the `Link` of the part before. */
+  after: z.string().max(400).optional(),
+  limit: z.coerce.number().int().min(1).max(200).default(50),
+});
+export type PageQuery = z.infer<typeof PageQuery>;

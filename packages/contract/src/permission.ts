@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { Day, Id, orNothing, Plants, Prose, SomePlants, Words } from './shapes.ts';
+
+const Content = z.strictObject({
+  grantedBy: Words,
+  land: Words,
+  standId: orNothing(Id),
+  taxonId: orNothing(Id),
+  /** Cuttings allowed in all; null: no limit told. */
+  quota: orNothing(SomePlants),
+  validFrom: Day,
+  validUntil: orNothing(Day),
+  terms: orNothing(Prose),
+  /** Where the paper is. */
+  document: orNothing(Words),
+  plantsOwedBack: Plants.default(0),
+});
+
+const endsAfterItBegins = (told: { validFrom: string; validUntil: string | null }): boolean =>
+  told.validUntil === null || told.validUntil >= told.validFrom;
+const ORDER = { path: ['validUntil'], error: 'must not be before it begins' };
+
+/** Who allowed collecting what, how much, where, until when, on what terms. Body of PUT. */
+export const PermissionContent = Content.refine(endsAfterItBegins, ORDER);
+export type PermissionContent = z.infer<typeof PermissionContent>;
+
+export const NewPermission = Content.extend({ id: Id }).refine(endsAfterItBegins, ORDER);
+export type NewPermission = z.infer<typeof NewPermission>;
+
+/** Answered only to the grant *see exact places*. */
+export const Permission = z.object({
+  ...Content.shape,
+  id: Id,
+  /** Cuttings taken under it so far, on all trips. */
+  used: z.int(),
+});
+export type Permission = z.infer<typeof Permission>;
