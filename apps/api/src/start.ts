@@ -3,6 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { randomUUID } from 'node:crypto';
+import { SHEET_BYTES } from '@sprigline/contract';
 import { AppModule } from './app.module.ts';
 import { Settings, type SettingsInput } from './config/settings.ts';
 
@@ -20,6 +21,8 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
     logger: settings.log === 'silent' ? false : settings.log === 'info' ? ['error', 'warn'] : ['error', 'warn', 'debug'],
   });
   app.setGlobalPrefix('api/v1');
+  // Log sheets come as the file itself.
+  app.useBodyParser(['text/csv', 'application/octet-stream'], { bodyLimit: SHEET_BYTES });
   if (web) handTheRestTo(web, app);
   await app.init();
   await adapter.getInstance().ready();

@@ -1,5 +1,5 @@
 import { HttpException } from '@nestjs/common';
-import { type Problem, REFUSALS } from '@sprigline/contract';
+import { HTTP_REFUSALS, type Problem, REFUSALS } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import { constraintName } from '../database/constraint-name.ts';
 import { REFUSAL_BY_CONSTRAINT } from './refusal-by-constraint.ts';
@@ -17,6 +17,7 @@ export function toProblem(thrown: unknown): Problem {
     return { type: '/problems/http/unfit-request', title: 'The request does not fit', status: 422, errors: [...cause.errors] };
   }
   const status = clientFault(cause);
+  if (status === 413) return { type: '/problems/http/too-large', ...HTTP_REFUSALS['http/too-large'], detail: 'sheets up to 50 MB, other requests up to 2 MB: send less at a time' };
   if (status) return { type: 'about:blank', title: phrase(cause), status };
 
   // Ours to repair. Nothing of the cause leaves the house; the request id leads to it in the log.

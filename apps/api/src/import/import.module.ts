@@ -1,0 +1,16 @@
+import { Module } from '@nestjs/common';
+import { EntryModule } from '../entry/entry.module.ts';
+import { ImportProgress } from './import-progress.ts';
+import { ImportParts, ImportWriting } from './import-writing.ts';
+import { ImportController } from './import.controller.ts';
+import { ImportQueries } from './import.queries.ts';
+import { ImportService } from './import.service.ts';
+import { KnownQueries } from './known.queries.ts';
+import { SheetRecords } from './sheet-records.ts';
+
+@Module({
+  imports: [EntryModule],
+  controllers: [ImportController],
+  providers: [ImportService, ImportWriting, ImportParts, ImportQueries, KnownQueries, SheetRecords, ImportProgress],
+})
+export class ImportModule {}

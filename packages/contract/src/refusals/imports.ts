@@ -1,0 +1,15 @@
+export const IMPORT_REFUSALS = {
+  'import/unknown': { status: 404, title: 'No such import' },
+  'import/too-large': { status: 413, title: 'That sheet is too large' },
+  'import/too-many-rows': { status: 422, title: 'That sheet has too many rows' },
+  'import/empty': { status: 422, title: 'That sheet is empty' },
+  'import/no-rows': { status: 422, title: 'That sheet has headings and nothing under them' },
+  'import/not-text': { status: 422, title: 'That file is not a text file' },
+  'import/not-a-table': { status: 422, title: 'That file does not read as a table' },
+  'import/encoding-unclear': { status: 422, title: 'The letters of that file do not read' },
+  'import/plan-missing': { status: 409, title: 'Say first how the sheet is to be read' },
+  'import/column-missing': { status: 422, title: 'A column that is needed has not been named' },
+  'import/has-faults': { status: 409, title: 'The sheet has faults' },
+  'import/under-way': { status: 409, title: 'That import is being written' },
+  'import/written-already': { status: 409, title: 'That import has been written' },
+} as const;
