@@ -1,4 +1,4 @@
-import type { BatchIdentity, Books, Entry, Flag, Movement } from '@sprigline/domain';
+import type { BatchIdentity, Books, Entry, Flag, Movement, Stay } from '@sprigline/domain';
 import { rootedNow } from './bench.ts';
 import { naiveReplay } from './replay.ts';
 
@@ -8,6 +8,9 @@ export interface Account {
   readonly rooted: { readonly now: number | undefined; readonly ever: number | undefined };
   readonly notFound: number;
   readonly held: boolean;
+  readonly unconfirmed: boolean;
+  readonly stays: readonly string[];
+  readonly lastSeenOn: string | undefined;
   readonly calledOn: string | undefined;
   readonly movements: readonly string[];
   readonly flags: readonly string[];
@@ -20,6 +23,9 @@ export function realAccount(batch: BatchIdentity, books: Books): Account {
     rooted: { now: books.rooted.now, ever: batch.stage === 'cutting' ? books.rooted.ever : undefined },
     notFound: books.notFound,
     held: books.held,
+    unconfirmed: books.unconfirmed,
+    stays: books.stays.map(stayAsText),
+    lastSeenOn: books.lastSeen?.day,
     calledOn: books.calledOn,
     movements: gathered(books.movements),
     flags: books.flags.map(asText).sort(),
@@ -33,12 +39,16 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     rooted: { now: rootedNow(bench), ever: batch.stage === 'cutting' ? bench.everRooted : undefined },
     notFound: Math.min(bench.notFound, bench.here),
     held: bench.held,
+    unconfirmed: bench.unconfirmed,
+    stays: bench.stays.map(stayAsText),
+    lastSeenOn: bench.sights.at(-1)?.day,
     calledOn: bench.calledOn,
     movements: gathered(bench.moved),
     flags: bench.flags.map(asText).sort(),
   };
 }
 
+const stayAsText = ({ placeId, from, entryId }: Stay): string => `${placeId} from ${from} by ${entryId}`;
 const asText = ({ code, entryId, day, n }: Flag): string => `${code} at ${entryId} on ${day}, ${n ?? ''}`;
 
 /** One line a kind of movement, however finely it was booked. */

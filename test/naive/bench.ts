@@ -17,9 +17,11 @@ export interface Bench {
   liftedOn: string[];
   notFound: number;
   held: boolean;
+  unconfirmed: boolean;
+  stays: { placeId: string; from: string; entryId: string }[];
   calledOn: string | undefined;
-  /** Plants too many or too few on the way: what another order might have avoided. */
-  odd: number;
+  /** The entries that met plants too many or too few: what another order might have avoided. */
+  odd: string[];
 }
 
 export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench => ({
@@ -36,8 +38,10 @@ export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench 
   liftedOn: [],
   notFound: 0,
   held: false,
+  unconfirmed: false,
+  stays: [],
   calledOn: undefined,
-  odd: 0,
+  odd: [],
 });
 
 /** The same batch once more, to try something on. */
@@ -47,7 +51,9 @@ export const copyOf = (bench: Bench): Bench => ({
   moved: [...bench.moved],
   flags: [...bench.flags],
   sights: [...bench.sights],
+  stays: [...bench.stays],
   liftedOn: [...bench.liftedOn],
+  odd: [...bench.odd],
 });
 
 export const STRENGTH: Readonly<Record<Look | 'opening', number>> = { look: 0, tug: 1, lifted: 2, opening: 3 };

@@ -20,7 +20,7 @@ export function setBooks(bench: Bench, entry: Entry, count: Count): void {
   goOut(bench, entry, missing - notRooted, 'unaccounted', count.look);
   goOut(bench, entry, notRooted, 'notRooted', count.look);
   if (notRooted > 0) raise(bench, 'called-by-count', entry, notRooted);
-  bench.odd += missing - notRooted + over;
+  if (missing > notRooted || over > 0) bench.odd.push(entry.id);
 
   const found = turnUp(bench, entry, over);
   if (found > 0) raise(bench, 'found-by-count', entry, found);
@@ -31,7 +31,7 @@ export function setBooks(bench: Bench, entry: Entry, count: Count): void {
 function callsTheTray(bench: Bench, entry: Entry, count: Count): boolean {
   if (count.alive > 0 || bench.batch.stage !== 'cutting') return false;
   const called = bench.liftedOn.some((day) => daysBetween(day, entry.observedOn) <= 7);
-  if (called) bench.calledOn ??= entry.observedOn;
+  if (called) bench.calledOn = entry.observedOn;
   return called;
 }
 
@@ -52,7 +52,7 @@ export function check(bench: Bench, entry: Entry, seen: Extract<Deed, { does: 'c
   const all = bench.here + over;
   const found = turnUp(bench, entry, over);
   if (found > 0) raise(bench, 'found-by-count', entry, found);
-  bench.odd += over;
+  if (over > 0) bench.odd.push(entry.id);
 
   for (const one of seen.dead) goOut(bench, entry, one.n, 'died', 'look', { cause: one.cause });
   if (seen.alive + dead + seen.notFound > 0) {

@@ -17,28 +17,30 @@ export function whatStands(said: readonly Entry[]): { entries: Entry[]; flags: F
   const verified = once.filter((entry) => entry.authorUnverified !== true);
   const corrections = verified.filter(isCorrection);
 
-  const flags = unverified.map((entry) => flag('author-unverified', entry));
+  const flags = unverified.filter(isCorrection).map((entry) => flag('author-unverified', entry));
   for (const correction of corrections) {
     if (!targetIsHere(correction, once)) flags.push(flag('waiting', correction));
   }
 
   const entries: Entry[] = [];
-  for (const entry of verified.filter((one) => !isCorrection(one))) {
+  for (const entry of once.filter((one) => !isCorrection(one))) {
     const ofThis = corrections.filter((one) => one.saying.entryId === entry.id && targetIsHere(one, once));
     const { now, rivals } = follow(entry, ofThis);
-    if (now !== undefined) entries.push(now);
+    if (now?.authorUnverified === true) flags.push(flag('author-unverified', now));
+    else if (now !== undefined) entries.push(now);
     flags.push(...rivals.map((rival) => flag('rival-correction', rival)));
   }
   return { entries, flags };
 }
 
-/** Both the entry and the version that the correction names must be known. */
+/** The entry is known, and so are all versions (of known authors) from it to the one which the correction saw. */
 function targetIsHere({ saying }: Correction, once: readonly Entry[]): boolean {
-  const target = once.some((entry) => entry.id === saying.entryId && !isCorrection(entry));
-  const version =
-    saying.sawVersion === saying.entryId ||
-    once.some((one) => one.id === saying.sawVersion && isCorrection(one) && one.saying.entryId === saying.entryId);
-  return target && version;
+  const { entryId } = saying;
+  const known = new Set(once.filter((one) => one.id === entryId && !isCorrection(one)).map(({ id }) => id));
+  const ofThis = once.filter(isCorrection).filter((one) => one.saying.entryId === entryId && one.authorUnverified !== true);
+  // As often as there are corrections: each pass may make the next one known.
+  for (const _ of ofThis) for (const one of ofThis) if (known.has(one.saying.sawVersion)) known.add(one.id);
+  return known.has(saying.sawVersion);
 }
 
 /** Walks the chain of versions; what is not on it is a rival. */

@@ -1,6 +1,6 @@
 import type { BatchIdentity, Dead, Effect, Entry, Look, Saying, Stage } from '@sprigline/domain';
 
-/** What one entry does to one batch, in six plain verbs. */
+/** What one entry does to one batch, in a few plain verbs. */
 export type Deed =
   | { readonly does: 'arrive'; readonly effect: Effect; readonly n: number; readonly rooted?: number | undefined }
   | { readonly does: 'find'; readonly n: number }
@@ -8,7 +8,9 @@ export type Deed =
   | Count
   | { readonly does: 'check'; readonly alive: number; readonly dead: readonly Dead[]; readonly notFound: number; readonly notLooked: number }
   | { readonly does: 'hold'; readonly held: boolean }
-  | { readonly does: 'nothing' };
+  | { readonly does: 'carry'; readonly placeId: string }
+  /** Said of the batch, but nothing to its books; a sample, too. */
+  | { readonly does: 'note' };
 
 export interface Leave {
   readonly does: 'leave';
@@ -76,7 +78,7 @@ function asSource(saying: Saying): Told[] {
     case 'died':
       return [[1, { does: 'leave', effect: 'died', n: saying.n, cause: saying.cause }]];
     case 'counted':
-      return [[2, saying.sampleOf === undefined ? { ...saying, does: 'count' } : { does: 'nothing' }]];
+      return [[2, saying.sampleOf === undefined ? { ...saying, does: 'count' } : { does: 'note' }]];
     case 'checked':
       return [[2, { ...saying, does: 'check' }]];
     default:
@@ -99,7 +101,7 @@ function leaving(saying: Saying): Told[] {
       return saying.leavesNone === true ? [act, [3, NONE]] : [act];
     }
     case 'moved':
-      if (saying.toBatchId === undefined) return [[3, { does: 'nothing' }]];
+      if (saying.toBatchId === undefined) return [[3, { does: 'carry', placeId: saying.placeId }]];
       return [[3, { does: 'leave', effect: 'splitOut', n: saying.n, rooted: saying.rooted ?? 'unknown' }]];
     case 'restuck':
       return [[3, { does: 'leave', effect: 'restuckOut', n: saying.n }]];
@@ -110,7 +112,7 @@ function leaving(saying: Saying): Told[] {
     case 'identified':
       return [[3, { does: 'leave', effect: 'identifiedOut', n: saying.n, rooted: 'unknown' }]];
     default:
-      return [[3, { does: 'nothing' }]];
+      return [[3, { does: 'note' }]];
   }
 }
 

@@ -8,22 +8,32 @@ const MOST_THAT_CAN_BE_TRIED = 8;
 /** The facts of one entry stay together: an act and its count of none. */
 type Act = readonly Fact[];
 
-/** Would this day have added up in another order of what has no minute? Tries every one of them. */
+/**
+ * Does the day not add up as it is told, though it would in another order of
+ * what has no minute? Tries every one of them. What has a minute stays where it
+ * is, and what is odd about it is not for the others to mend.
+ */
 export function anotherOrderAddsUp(morning: Bench, day: readonly Fact[]): boolean {
   const acts = inActs(day);
   const loose = acts.filter(isLoose);
+  if (!isOdd(morning, acts, loose)) return false;
   if (loose.length > MOST_THAT_CAN_BE_TRIED) throw new Error(`${loose.length} facts on one day are too many to try`);
   return orders(loose).some((order) => {
-    const bench = copyOf(morning);
-    bench.odd = 0;
     const next = order.values();
-    play(bench, acts.flatMap((act) => (isLoose(act) ? (next.next().value ?? []) : act)));
-    return bench.odd === 0;
+    const otherDay = acts.map((act) => (isLoose(act) ? (next.next().value ?? []) : act));
+    return !isOdd(morning, otherDay, loose);
   });
 }
 
+/** Does one of the loose facts meet plants too many or too few? */
+function isOdd(morning: Bench, day: readonly Act[], loose: readonly Act[]): boolean {
+  const bench: Bench = { ...copyOf(morning), odd: [] };
+  play(bench, day.flat());
+  return loose.some(([first]) => first !== undefined && bench.odd.includes(first.entry.id));
+}
+
 const isLoose = ([first]: Act): boolean =>
-  first !== undefined && first.rank > 0 && minuteOf(first.entry) === undefined && first.deed.does !== 'nothing';
+  first !== undefined && first.rank > 0 && minuteOf(first.entry) === undefined && first.deed.does !== 'note';
 
 function inActs(day: readonly Fact[]): Act[] {
   const acts = new Map<string, Fact[]>();

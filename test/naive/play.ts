@@ -61,6 +61,7 @@ function playReading(bench: Bench, { entry }: Fact, deed: Count, part: Part): vo
   if (part.books) setBooks(bench, entry, deed);
   if (part.informs) hearOfRoots(bench, entry, deed.rooted);
   if (part.sees) bench.sights.push({ day: entry.observedOn, strength: STRENGTH[deed.look] });
+  bench.unconfirmed = false;
   if (part.flagged) raise(bench, 'two-readings', entry);
 }
 
@@ -71,6 +72,7 @@ function playOne(bench: Bench, fact: Fact): void {
   if (deed.does === 'leave') leave(bench, fact, deed);
   if (deed.does === 'check') check(bench, entry, deed);
   if (deed.does === 'hold') bench.held = deed.held;
+  if (deed.does === 'carry') bench.stays.push({ placeId: deed.placeId, from: entry.observedOn, entryId: entry.id });
   if (deed.does === 'find') {
     const found = turnUp(bench, entry, deed.n);
     if (found > 0) raise(bench, 'found-told', entry, found);
@@ -82,17 +84,20 @@ function arrive(bench: Bench, { entry, isOpening }: Fact, deed: Extract<Deed, { 
   bench.rootedSeen = wasThere === undefined || deed.rooted === undefined ? undefined : wasThere + deed.rooted;
   bench.everRooted = Math.max(bench.everRooted, (bench.rootedSeen ?? 0) + bench.goneOn);
   comeIn(bench, entry, deed.n, deed.effect);
-  if (isOpening) bench.sights.push({ day: entry.observedOn, strength: STRENGTH.opening });
+  if (deed.effect === 'givenIn') bench.unconfirmed = true;
+  if (!isOpening) return;
+  bench.sights.push({ day: entry.observedOn, strength: STRENGTH.opening });
+  bench.stays.push({ placeId: bench.batch.openingPlaceId, from: entry.observedOn, entryId: entry.id });
 }
 
 function leave(bench: Bench, { entry }: Fact, deed: Leave): void {
   const missing = Math.max(0, deed.n - bench.here);
   const found = turnUp(bench, entry, missing);
-  bench.odd += missing;
+  if (missing > 0) bench.odd.push(entry.id);
   if (found > 0) raise(bench, bench.openingIsGone ? 'opening-withdrawn' : 'took-more', entry, found);
 
   goOut(bench, entry, deed.n, deed.effect, 'look', { cause: deed.cause, toStage: deed.toStage });
-  if (deed.effect === 'notRooted') bench.calledOn ??= entry.observedOn;
+  if (deed.effect === 'notRooted') bench.calledOn = entry.observedOn;
   if (deed.isLift === true) bench.liftedOn.push(entry.observedOn);
   if (deed.effect === 'wentOn') bench.goneOn += deed.n;
   bench.everRooted = Math.max(bench.everRooted, bench.goneOn);
