@@ -1,0 +1,22 @@
+import type { Metadata } from 'next';
+import { getTranslations } from 'next-intl/server';
+import { SignInForm } from '../../features/account/sign-in-form.tsx';
+import { wayBack } from '../../lib/way-back.ts';
+import { DoorPage } from '../../ui/door-page.tsx';
+
+export async function generateMetadata(): Promise<Metadata> {
+  const t = await getTranslations('account.signIn');
+  return { title: t('title') };
+}
+
+export default async function SignInPage({ searchParams }: { searchParams: Promise<{ next?: string; left?: string }> }) {
+  const { next, left } = await searchParams;
+  const t = await getTranslations('account.signIn');
+  return (
+    <DoorPage heading={t('title')} lead={left === undefined ? undefined : <p role="status">{t('left')}</p>}>
+      <SignInForm next={wayBack(next)} />
+      <p className="mt-8 text-sm text-ink-soft">{t('forgot')}</p>
+      <p className="mt-2 text-sm text-ink-soft">{t('newHere')}</p>
+    </DoorPage>
+  );
+}

@@ -1,0 +1,34 @@
+/** Days such as 2026-11-25 in a programme's zone. A day has no time of its own and is never moved between zones. */
+
+/** @param zone such as Europe/London */
+export function today(zone: string, now: Date = new Date()): string {
+  // The Swedish way of writing days is the ISO one.
+  return new Intl.DateTimeFormat('sv-SE', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(now);
+}
+
+/** @param days may be negative */
+export function dayAfter(day: string, days = 1): string {
+  const moved = new Date(`${day}T00:00:00Z`);
+  moved.setUTCDate(moved.getUTCDate() + days);
+  return moved.toISOString().slice(0, 10);
+}
+
+/** Minutes since midnight in the zone, 0..1439. */
+export function minuteOfDay(zone: string, now: Date = new Date()): number {
+  const [hour = '0', minute = '0'] = new Intl.DateTimeFormat('sv-SE', { timeZone: zone, hour: '2-digit', minute: '2-digit' }).format(now).split(':');
+  return Number(hour) * 60 + Number(minute);
+}
+
+/**
+ * A day as people say it, such as "Wednesday 25 November 2026".
+ * @param style `long` for headings, `short` for tables: "25 Nov 2026"
+ */
+export function sayDay(day: string, style: 'long' | 'short' = 'short', locale = 'en-GB'): string {
+  const weekday = style === 'long' ? ({ weekday: 'long' } as const) : {};
+  return new Intl.DateTimeFormat(locale, { timeZone: 'UTC', day: 'numeric', month: style, year: 'numeric', ...weekday }).format(new Date(`${day}T00:00:00Z`));
+}
+
+/** A moment in the programme's zone, such as "25 Nov 2026, 14:05". */
+export function sayMoment(moment: string, zone: string, locale = 'en-GB'): string {
+  return new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' }).format(new Date(moment));
+}

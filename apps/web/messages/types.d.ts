@@ -1,0 +1,8 @@
+import type { messages } from './en.ts';
+
+declare module 'next-intl' {
+  interface AppConfig {
+    Locale: 'en';
+    Messages: typeof messages;
+  }
+}

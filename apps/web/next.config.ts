@@ -1,0 +1,18 @@
+import { join } from 'node:path';
+import type { NextConfig } from 'next';
+import createNextIntlPlugin from 'next-intl/plugin';
+
+const withWords = createNextIntlPlugin('./messages/request.ts');
+
+const config: NextConfig = {
+  poweredByHeader: false,
+  // `forbidden()` shows app/forbidden.tsx and answers 403.
+  experimental: { authInterrupts: true },
+  reactStrictMode: true,
+  // The workspaces' lock file stands at the top of the repository.
+  turbopack: { root: join(import.meta.dirname, '../..') },
+  // Pictures are our own and few; an optimiser would be one more thing to run.
+  images: { unoptimized: true },
+};
+
+export default withWords(config);

@@ -1,0 +1,40 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { useField } from './form-context.ts';
+
+interface ChoiceGroupProps {
+  readonly name: string;
+  readonly hint?: ReactNode;
+  readonly hintId: string;
+  readonly errorId: string;
+  readonly describedBy: string | undefined;
+  readonly children: ReactNode;
+}
+
+/** The frame around choices that belong to one question. */
+export function ChoiceGroup({ name, hint, hintId, errorId, describedBy, children }: ChoiceGroupProps) {
+  const { label, error } = useField(name);
+  return (
+    <fieldset className={`w-full max-w-prose ${error ? 'border-l-4 border-rust pl-4' : ''}`} aria-describedby={describedBy}>
+      <legend className="font-semibold">{label}</legend>
+      {hint && (
+        <p id={hintId} className="text-sm text-ink-soft">
+          {hint}
+        </p>
+      )}
+      {error && (
+        <p id={errorId} className="font-semibold text-rust">
+          {error}
+        </p>
+      )}
+      <div className="mt-2 flex flex-wrap gap-2">{children}</div>
+    </fieldset>
+  );
+}
+
+/** One choice: the whole plate is the target, and the chosen one is marked by more than colour. */
+export const PLATE =
+  'flex min-h-14 cursor-pointer items-center gap-3 rounded-md border-2 border-line-strong bg-sheet px-4 py-2 has-checked:border-juniper has-checked:bg-lichen has-checked:font-semibold has-checked:text-on-lichen has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-[var(--focus)]';
+
+export const MARK = 'size-6 shrink-0 accent-[var(--juniper)]';

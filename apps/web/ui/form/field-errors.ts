@@ -1,0 +1,37 @@
+import type { Problem } from '@sprigline/contract';
+
+/**
+ * The sentence for each field that the API marked, by the field's name: `#/exactPlace/latitude`
+ * marks the field `exactPlace/latitude`, and a part without a field of its own marks the nearest one above.
+ *
+ * @param labels what each field is called
+ * @param needsAnAnswer words for a field left empty that may not be
+ */
+export function fieldErrors(problem: Problem | undefined, labels: Readonly<Record<string, string>>, needsAnAnswer: string): Record<string, string> {
+  const errors: Record<string, string> = {};
+  for (const { pointer, detail } of problem?.errors ?? []) {
+    const name = nearestField(pointer.replace(/^#\/?/, ''), labels);
+    if (name !== undefined) errors[name] ??= sentence(labels[name] ?? name, detail, needsAnAnswer);
+  }
+  return errors;
+}
+
+/** Sentences that belong to no field of the form. */
+export function strayErrors(problem: Problem | undefined, labels: Readonly<Record<string, string>>): string[] {
+  return (problem?.errors ?? [])
+    .filter(({ pointer }) => nearestField(pointer.replace(/^#\/?/, ''), labels) === undefined)
+    .map(({ pointer, detail }) => (pointer === '#' ? detail : `${pointer.slice(2)}: ${detail}`));
+}
+
+function nearestField(path: string, labels: Readonly<Record<string, string>>): string | undefined {
+  for (let at = path; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('/')))) {
+    if (Object.hasOwn(labels, at)) return at;
+  }
+  return undefined;
+}
+
+function sentence(label: string, detail: string, needsAnAnswer: string): string {
+  if (/received undefined|expected one of|Invalid option/i.test(detail)) return `${label} ${needsAnAnswer}.`;
+  const joined = /^[a-z]/.test(detail) ? `${label} ${detail}` : `${label}: ${detail}`;
+  return /[.!?]$/.test(joined) ? joined : `${joined}.`;
+}

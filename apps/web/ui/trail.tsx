@@ -1,0 +1,26 @@
+import Link from 'next/link';
+import type { Route } from 'next';
+import { useTranslations } from 'next-intl';
+
+export interface Step {
+  readonly href: string;
+  readonly words: string;
+}
+
+/** The way back up, above a page's name. */
+export function Trail({ steps }: { steps: readonly Step[] }) {
+  const t = useTranslations('ui');
+  return (
+    <nav aria-label={t('trail')} className="mb-3 text-sm">
+      <ol className="flex flex-wrap gap-x-2">
+        {steps.map(({ href, words }) => (
+          <li key={href} className="flex gap-x-2 after:text-ink-soft after:content-['›']">
+            <Link href={href as Route} className="py-1 text-ink underline">
+              {words}
+            </Link>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
