@@ -15,6 +15,8 @@ declare module '@sprigline/api' {
     options: Install & {
       port: number;
       host: string;
+      /** Addresses of proxies whose X-Forwarded-For is believed. */
+      trustedProxies: readonly string[];
       /** Answers everything outside /api. */
       web?: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
     },

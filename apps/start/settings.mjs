@@ -10,6 +10,7 @@ export const SETTINGS = [
   { name: 'PORT', usual: '3000', words: 'Where to serve. The usual port gives way to the next free one; a port you set does not.' },
   { name: 'HOST', usual: '127.0.0.1', words: 'The address to listen on. `0.0.0.0` lets phones and other machines in; put HTTPS in front.' },
   { name: 'BASE_URL', usual: 'http://localhost:PORT', words: 'The address that people type, for links and cookies, such as `https://plants.example.org`.' },
+  { name: 'TRUSTED_PROXIES', usual: 'none', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
   { name: 'DATA_DIR', usual: '.data', words: 'Where the built-in database keeps its data.' },
   { name: 'SECRET', usual: 'made once, kept in DATA_DIR', words: 'Signs sessions; at least 32 characters.' },
   { name: 'DATABASE_URL', usual: 'the built-in database', words: 'The app’s login on your own PostgreSQL 18.' },
@@ -25,6 +26,7 @@ export const SETTINGS = [
  * @property {boolean} portWasAskedFor
  * @property {string} host
  * @property {string | undefined} baseUrl
+ * @property {string[]} trustedProxies
  * @property {string | undefined} dataDir
  * @property {string | undefined} secret
  * @property {GivenDatabase | undefined} database nothing: use the built-in one
@@ -63,6 +65,7 @@ export function parseSettings(environment) {
     portWasAskedFor: port !== undefined,
     host: text('HOST') ?? '127.0.0.1',
     baseUrl: webAddress(text('BASE_URL')),
+    trustedProxies: (text('TRUSTED_PROXIES') ?? '').split(',').map((one) => one.trim()).filter(Boolean),
     dataDir: text('DATA_DIR'),
     secret: longEnough(text('SECRET')),
     database: givenDatabase(text),

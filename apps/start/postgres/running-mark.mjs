@@ -47,7 +47,9 @@ function takeOver(mine, mark) {
     } catch (error) {
       const pid = runningProcess(home);
       if (pid !== undefined) {
-        throw new Error(`Sprigline is running already on the data in ${home} (process ${pid}). Stop that one first.`);
+        throw new Error(`Sprigline is running already on the data in ${home} (process ${pid}). Stop that one first.`, {
+          cause: error,
+        });
       }
       if (attempt > 0) throw error;
       rmSync(mark, { force: true });

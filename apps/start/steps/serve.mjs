@@ -23,21 +23,21 @@ export async function serve({ root, settings, database, dev, demo, say }) {
 
   const baseUrl = settings.baseUrl ?? `http://localhost:${port}`;
   const secret = settings.secret ?? keptSecret(join(root, '.data'));
-  const databaseUrls = { app: database.app, auth: database.auth, keeper: database.keeper };
+  const install = { baseUrl, secret, databaseUrls: { app: database.app, auth: database.auth, keeper: database.keeper } };
   const { startApi, welcome, loadDemo, resetDemo } = await import('@sprigline/api');
 
-  if (demo === 'load') await loadDemo({ databaseUrls, baseUrl, secret });
-  if (demo === 'reset') await resetDemo({ databaseUrls, baseUrl, secret });
+  if (demo === 'load') await loadDemo(install);
+  if (demo === 'reset') await resetDemo(install);
 
   const web = await webHandler({ root, dev, host, port });
   onStop(() => web.close());
-  const api = await startApi({ port, host, baseUrl, secret, databaseUrls, web: web.handle });
+  const api = await startApi({ ...install, port, host, trustedProxies: settings.trustedProxies, web: web.handle });
   onStop(() => api.close());
   // Only the development server speaks over web sockets.
   if (dev) api.server?.on('upgrade', (request, socket, head) => void web.upgrade(request, socket, head));
 
   say(`\nSprigline is at ${baseUrl}`);
   if (host === '127.0.0.1') say('Only this machine can reach it; HOST=0.0.0.0 lets others in.');
-  for (const line of await welcome({ databaseUrls, baseUrl, secret })) say(line);
+  for (const line of (await welcome?.(install)) ?? []) say(line);
   return { url: baseUrl };
 }
