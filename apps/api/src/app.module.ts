@@ -3,6 +3,7 @@ import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
 import { HttpModule } from './http/http.module.ts';
+import { SignInModule } from './sign-in/sign-in.module.ts';
 
 /** The list of features: the table of contents. */
 @Module({})
@@ -11,7 +12,7 @@ export class AppModule {
     return {
       module: AppModule,
       global: true,
-      imports: [DatabaseModule, HttpModule],
+      imports: [DatabaseModule, HttpModule, SignInModule],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],
     };

@@ -6,6 +6,10 @@ import { randomUUID } from 'node:crypto';
 import { SHEET_BYTES } from '@sprigline/contract';
 import { AppModule } from './app.module.ts';
 import { Settings, type SettingsInput } from './config/settings.ts';
+import { STAMP, stampFor } from './http/asked-from.ts';
+import { guardTheFront } from './http/front.ts';
+import { SignIn } from './sign-in/sign-in.module.ts';
+import { mountSignIn } from './sign-in/sign-in.routes.ts';
 
 /** Renders the pages: everything outside /api is handed to it. */
 export type Web = (request: IncomingMessage, response: ServerResponse) => Promise<void>;
@@ -16,16 +20,19 @@ const BODY_LIMIT = 2 * 1024 * 1024;
 /** The application, ready to be asked with `inject`, not yet listening. */
 export async function createApi(input: SettingsInput, web?: Web): Promise<NestFastifyApplication> {
   const settings = Settings.parse(input);
-  const adapter = new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => randomUUID(), return503OnClosing: true });
+  const adapter = new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => randomUUID(), return503OnClosing: true, trustProxy: settings.trustedProxies });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(settings), adapter, {
     logger: settings.log === 'silent' ? false : settings.log === 'info' ? ['error', 'warn'] : ['error', 'warn', 'debug'],
   });
   app.setGlobalPrefix('api/v1');
   // Log sheets come as the file itself.
   app.useBodyParser(['text/csv', 'application/octet-stream'], { bodyLimit: SHEET_BYTES });
-  if (web) handTheRestTo(web, app);
+  const fastify = adapter.getInstance();
+  guardTheFront(fastify, settings);
+  mountSignIn(fastify, app.get(SignIn), settings);
+  if (web) handTheRestTo(web, app, settings);
   await app.init();
-  await adapter.getInstance().ready();
+  await fastify.ready();
   return app;
 }
 
@@ -37,10 +44,11 @@ export async function startApi(input: SettingsInput & { web?: Web }): Promise<{ 
   return { url: await app.getUrl(), close: () => app.close() };
 }
 
-function handTheRestTo(web: Web, app: NestFastifyApplication): void {
+function handTheRestTo(web: Web, app: NestFastifyApplication, settings: Settings): void {
   const fastify = app.getHttpAdapter().getInstance();
   fastify.addHook('onRequest', async (request, reply) => {
     if (request.url.startsWith('/api/') || request.url === '/healthz') return;
+    request.raw.headers[STAMP] = stampFor(request, settings.secret);
     // Before any body is parsed: the pages read the request themselves.
     reply.hijack();
     await web(request.raw, reply.raw);

@@ -17,6 +17,8 @@ export const Settings = z.object({
   }),
   /** Signs cookies; at least 32 characters. */
   secret: z.string().min(32, { error: 'must be at least 32 characters' }),
+  /** Addresses of proxies whose `X-Forwarded-For` is believed; none unless told. */
+  trustedProxies: z.array(z.string()).default([]),
   log: z.enum(['silent', 'error', 'info', 'debug']).default('info'),
 });
 export type Settings = z.infer<typeof Settings>;

@@ -1,6 +1,8 @@
-import { Injectable } from '@nestjs/common';
+import { Inject, Injectable } from '@nestjs/common';
 import { DomainError } from '@sprigline/domain';
 import type { FastifyRequest } from 'fastify';
+import { SETTINGS } from '../config/settings.token.ts';
+import type { Settings } from '../config/settings.ts';
 import { Database } from '../database/database.ts';
 import type { Caller, Role, SignedIn } from './caller.ts';
 import { sessionTokenOf } from './session-cookie.ts';
@@ -19,7 +21,10 @@ interface CallerRow extends Record<string, unknown> {
 /** Who calls, asked of the database at every request: what was revoked a moment ago does not work now. */
 @Injectable()
 export class CallerLookup {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    @Inject(SETTINGS) private readonly settings: Settings,
+  ) {}
 
   /** @throws DomainError `http/sign-in-first` without a living session */
   async account(request: FastifyRequest): Promise<SignedIn> {
@@ -50,7 +55,7 @@ export class CallerLookup {
   }
 
   async #row(request: FastifyRequest, programme: string): Promise<CallerRow> {
-    const token = sessionTokenOf(request);
+    const token = sessionTokenOf(request.headers.cookie, this.settings);
     const row = token && (await this.database.outsideProgrammes((sql) => sql.maybe<CallerRow>('SELECT * FROM who_calls($1, $2)', [token, programme])));
     if (!row) throw new DomainError('http/sign-in-first', 'sign in, then try again');
     return row;

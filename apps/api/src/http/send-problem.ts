@@ -1,0 +1,17 @@
+import { Logger } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { toProblem } from './problem.ts';
+
+const log = new Logger('Problem');
+
+/** The only place that answers with an error, and the only place that logs one. */
+export function sendProblem(thrown: unknown, request: FastifyRequest, reply: FastifyReply): void {
+  const problem = { ...toProblem(thrown), instance: `urn:request:${request.id}` };
+
+  if (problem.status >= 500 && problem.type === 'about:blank') log.error(problem, thrown instanceof Error ? thrown.stack : undefined);
+  else log.debug(problem);
+
+  const wait = problem.facts?.['retryAfterSeconds'];
+  if (wait !== undefined) void reply.header('retry-after', String(wait));
+  void reply.status(problem.status).type('application/problem+json').send(problem);
+}
