@@ -127,14 +127,17 @@ CREATE TABLE tally (
   thrown_out   integer NOT NULL,
   given_out    integer NOT NULL,
   restuck      integer NOT NULL,
-  mixed        integer NOT NULL,
+  mixed        integer NOT NULL DEFAULT 0,
+  -- Came by mixing or identifying: in another row they have come in already.
+  mixed_in     integer NOT NULL DEFAULT 0,
   here         integer NOT NULL,
-  found        integer NOT NULL,
+  -- Of those here, planted trees that the last check missed.
+  not_found    integer NOT NULL DEFAULT 0,
   -- Plants that died, by the cause as the eye sees it.
   died_of      jsonb   NOT NULL DEFAULT '{}',
   CONSTRAINT tally_pkey PRIMARY KEY (programme_id, sticking_id, stage),
   CONSTRAINT tally_is_of_a_sticking FOREIGN KEY (programme_id, sticking_id) REFERENCES sticking (programme_id, id) ON DELETE RESTRICT,
-  CONSTRAINT tally_closes CHECK (came_in = gone_on + died + unaccounted + not_rooted + thrown_out + given_out + restuck + mixed + here)
+  CONSTRAINT tally_closes CHECK (came_in + mixed_in = gone_on + died + unaccounted + not_rooted + thrown_out + given_out + restuck + mixed + here)
 );
 
 -- Which partners may see a batch, and why.
