@@ -10,12 +10,15 @@ describe('donorsForCapture', () => {
   });
 
   // Whole answers: (1/2)^2 = 1 - 3/4; (9/10)^2 = 1 - 19/100; (1/10)^2 = 1 - 99/100; (4/5)^3 = 1 - 61/125.
+  // The last two come out of the logarithms as 2.0000000000000004 and 3.000000000000001: (7/10)^2 = 1 - 51/100, ^3 = 1 - 657/1000.
   test.each([
     { chance: 0.75, frequency: 0.5, copies: 2 },
     { chance: 0.19, frequency: 0.1, copies: 2 },
     { chance: 0.99, frequency: 0.9, copies: 2 },
     { chance: 0.488, frequency: 0.2, copies: 3 },
     { chance: 0.01, frequency: 0.5, copies: 1 },
+    { chance: 0.51, frequency: 0.3, copies: 2 },
+    { chance: 0.657, frequency: 0.3, copies: 3 },
   ])('agrees with $chance at $frequency worked by hand', ({ chance, frequency, copies }) => {
     expect(donorsForCapture(chance, frequency)).toEqual({ copies, donors: Math.ceil(copies / 2) });
   });

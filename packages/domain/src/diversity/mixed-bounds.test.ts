@@ -18,6 +18,7 @@ describe('mixedBounds', () => {
     { name: 'a single candidate', known: [], mixed: [['A', 7]], bounds: [1, 1, 1] },
     { name: 'an empty batch', known: [], mixed: [['AB', 0]], bounds: [0, 0, 0] },
     { name: 'a chain where one must give way', known: [], mixed: [['AB', 1], ['A', 1]], bounds: [1, 3 / 2, 2] },
+    { name: 'one donor asked to give way twice', known: [], mixed: [['ABC', 1], ['A', 1], ['A', 1]], bounds: [1, 5 / 3, 2] },
   ] as const)('agrees with $name worked by hand', ({ known, mixed, bounds: [atLeast, expected, atMost] }) => {
     const batches = mixed.map(([candidates, plants]) => ({ candidates: [...candidates], plants }));
     const bounds = mixedBounds(new Set<string>(known), batches);
@@ -35,6 +36,13 @@ describe('mixedBounds', () => {
 
     expect(Math.abs(expected / 1000 - 0.632)).toBeLessThanOrEqual(0.0005);
     expect(atMost).toBe(1000);
+  });
+
+  test('finds the same safe figure in any order of batches', () => {
+    const [ab, bc, cd] = ['AB', 'BC', 'CD'].map((candidates) => ({ candidates: [...candidates], plants: 1 }));
+
+    expect(mixedBounds(NOBODY, [ab!, bc!, cd!]).atLeast).toBe(2);
+    expect(mixedBounds(NOBODY, [bc!, cd!, ab!]).atLeast).toBe(2);
   });
 
   const batch = fc.record({

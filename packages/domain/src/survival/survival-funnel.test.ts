@@ -105,8 +105,10 @@ describe('survivalFunnel', () => {
     expect(survivalFunnel([])).toHaveLength(4);
   });
 
-  test('says nothing about survival where all were given out', () => {
-    expect(at(survivalFunnel([row('A', 'potted', 4, { givenOut: 4 })]), 'potted')).not.toHaveProperty('survival');
+  test('says nothing about survival where all were given out, restuck or mixed away', () => {
+    const left = row('A', 'cutting', 6, { givenOut: 1, restuck: 2, mixed: 3 });
+
+    expect(at(survivalFunnel([left]), 'cutting')).not.toHaveProperty('survival');
   });
 
   test('refuses tallies whose plants do not add up', () => {
