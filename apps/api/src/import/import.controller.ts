@@ -30,7 +30,7 @@ export class ImportController {
     @Body({ schema: SheetContent }) content: SheetContent,
     @TheCaller() caller: Caller,
   ): Promise<Import> {
-    return this.imports.upload(caller, about, content);
+    return this.imports.upload(caller, about, Buffer.from(content));
   }
 
   /** What was guessed, what was decided, and how far it is. */

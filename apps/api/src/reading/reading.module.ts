@@ -1,0 +1,8 @@
+import { Module } from '@nestjs/common';
+import { DiversityQueries } from './diversity.queries.ts';
+import { FunnelQueries } from './funnel.queries.ts';
+import { ReadingController } from './reading.controller.ts';
+import { ReadingService } from './reading.service.ts';
+
+@Module({ controllers: [ReadingController], providers: [ReadingService, FunnelQueries, DiversityQueries] })
+export class ReadingModule {}

@@ -1,0 +1,109 @@
+import { z } from 'zod';
+import { Stage } from './entry/words.ts';
+import { Id } from './shapes.ts';
+
+/** Which stickings a reading is of. All given ones must hold; kept in the address of the page. */
+export const ReadingFilter = z.strictObject({
+  standId: Id.optional(),
+  taxonId: Id.optional(),
+  donorTreeId: Id.optional(),
+  recipeId: Id.optional(),
+  ageClass: z.enum(['juvenile', 'young', 'mature', 'old']).optional(),
+  /** Place whose plants are meant, with all that lies in it; stickings with a batch that stands there now. */
+  placeId: Id.optional(),
+  /** Year in which the season began: 2024 for the season 2024/25. */
+  season: z.coerce.number().int().min(1900).max(2999).optional(),
+});
+export type ReadingFilter = z.infer<typeof ReadingFilter>;
+
+/** What a page of funnels is told apart by. */
+export const GroupBy = z.enum(['all', 'stand', 'taxon', 'season', 'recipe', 'donor', 'ageClass']);
+export type GroupBy = z.infer<typeof GroupBy>;
+
+export const FunnelQuery = ReadingFilter.extend({ by: GroupBy.default('all') });
+export type FunnelQuery = z.infer<typeof FunnelQuery>;
+
+const Share = z.number().min(0).max(1);
+const Interval = z.object({ lower: Share, upper: Share });
+const DonorRate = z.object({ donorId: z.string(), label: z.string(), successes: z.int(), plants: z.int(), rate: Share });
+
+/** How donors differ: an interval with five donors or more, else the best and the worst. */
+export const DonorSpread = z.discriminatedUnion('kind', [
+  Interval.extend({ kind: z.literal('interval'), rate: Share, standardError: z.number(), designEffect: z.number(), donors: z.int() }),
+  z.object({ kind: z.literal('best-and-worst'), because: z.enum(['few-donors', 'donors-all-alike']), donors: z.int(), best: DonorRate, worst: DonorRate }),
+]);
+export type DonorSpread = z.infer<typeof DonorSpread>;
+
+const Settled = z.object({
+  goneOn: z.int(), settled: z.int(), undecided: z.int(), undecidedShare: Share, leftWithoutVerdict: z.int(),
+  rate: Share.optional(), range: Interval, needsRange: z.boolean(), isRankable: z.boolean(),
+});
+
+/** One stage of the paired funnel: plants on one side, donors on the other. */
+export const FunnelStage = z.object({
+  stage: Stage,
+  reached: z.int(), goneOn: z.int(), died: z.record(z.string(), z.int()), unaccounted: z.int(), notRooted: z.int(),
+  thrownOut: z.int(), givenOut: z.int(), restuck: z.int(), mixedAway: z.int(), here: z.int(), notFound: z.int(),
+  donors: z.object({ reached: z.int(), here: z.int() }),
+  survival: Settled.optional(),
+  wilson: Interval.optional(),
+  byDonor: DonorSpread.optional(),
+});
+export type FunnelStage = z.infer<typeof FunnelStage>;
+
+/** The day on which a reading was taken, in the programme's zone. */
+const reading = { asOf: z.string(), /** What this programme calls rooted; printed with every rate. */ rootedMeans: z.string() };
+
+export const Funnels = z.object({
+  ...reading,
+  groups: z.array(z.object({ key: z.string(), name: z.string(), stages: z.array(FunnelStage) })),
+});
+export type Funnels = z.infer<typeof Funnels>;
+
+export const StageDiversity = z.object({
+  stage: Stage,
+  donors: z.int(), plants: z.int(), mixedPlants: z.int(),
+  effective: z.object({ order1: z.number(), order2: z.number() }).optional(),
+  largest: z.object({ donorId: z.string(), label: z.string(), plants: z.int(), share: Share }).optional(),
+  /** Chance that an allele of frequency 0.05 is held. */
+  capture: Share,
+  withMixed: z.object({ atLeast: z.number(), expected: z.number(), atMost: z.number() }),
+});
+export type StageDiversity = z.infer<typeof StageDiversity>;
+
+export const Diversity = z.object({
+  ...reading,
+  /** Donor trees taken to be distinct, for want of evidence. */
+  stands: z.array(z.object({
+    standId: z.string(), stand: z.string(), taxonId: z.string(), taxon: z.string(),
+    /** Donor trees known in the stand, stuck from or not. */
+    donorTrees: z.int(), assumedDistinct: z.int(),
+    stages: z.array(StageDiversity),
+  })),
+});
+export type Diversity = z.infer<typeof Diversity>;
+
+export const Risk = z.enum(['none-rooted', 'few-rooted', 'falling', 'one-place', 'last-copies', 'perhaps-last-copies']);
+export type Risk = z.infer<typeof Risk>;
+
+export const DonorsAtRisk = z.object({
+  ...reading,
+  /** So many rooted plants or fewer are few. */
+  fewRooted: z.int(),
+  donors: z.array(z.object({
+    donorId: z.string(), label: z.string(), stand: z.string(), taxon: z.string(),
+    rootedNow: z.int(), rootedEver: z.int(), places: z.int(), wildTree: z.enum(['standing', 'notSeen', 'dead', 'unknown']), risks: z.array(Risk),
+  })),
+  /** Donors with plants here of which nobody has told how many are rooted. */
+  notTold: z.int(),
+});
+export type DonorsAtRisk = z.infer<typeof DonorsAtRisk>;
+
+/** What can be chosen in the filters of a reading page. */
+export const ReadingChoices = z.object({
+  stands: z.array(z.object({ id: z.string(), name: z.string() })),
+  taxa: z.array(z.object({ id: z.string(), name: z.string() })),
+  recipes: z.array(z.object({ id: z.string(), name: z.string() })),
+  seasons: z.array(z.object({ year: z.int(), name: z.string() })),
+});
+export type ReadingChoices = z.infer<typeof ReadingChoices>;
