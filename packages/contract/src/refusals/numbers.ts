@@ -1,4 +1,17 @@
 export const NUMBER_REFUSALS = {
   'survival/no-plants': { status: 422, title: 'No plants to take a share of' },
   'survival/not-a-count': { status: 422, title: 'Those are not counts' },
+  'survival/not-a-level': { status: 422, title: 'That is not a level of confidence' },
+  'survival/too-few-donors': { status: 422, title: 'Too few donor trees to judge how they differ' },
+  'survival/donors-all-alike': { status: 422, title: 'All donor trees did the same' },
+  'survival/books-do-not-close': { status: 422, title: 'Those numbers do not add up' },
+  'survival/nothing-after-planted': { status: 422, title: 'Nothing comes after planting out' },
+  'diversity/no-plants': { status: 422, title: 'No plants to count donor trees by' },
+  'diversity/not-a-count': { status: 422, title: 'Those are not counts' },
+  'diversity/not-an-order': { status: 422, title: 'That is not an order of a Hill number' },
+  'diversity/not-a-frequency': { status: 422, title: 'That is not a frequency' },
+  'diversity/not-a-chance': { status: 422, title: 'That is not a chance' },
+  'diversity/more-than-there-are': { status: 422, title: 'More plants than there are' },
+  'diversity/no-candidates': { status: 422, title: 'Plants of no donor tree at all' },
+  'diversity/not-a-limit': { status: 422, title: 'That is not a limit' },
 } as const;
