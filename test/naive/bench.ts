@@ -32,7 +32,8 @@ export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench 
   moved: [],
   flags: [],
   sights: [],
-  rootedSeen: undefined,
+  // An empty tray has no roots in it, and everybody knows. Nobody does once its opening is withdrawn.
+  rootedSeen: openingIsGone ? undefined : 0,
   goneOn: 0,
   everRooted: 0,
   liftedOn: [],

@@ -24,7 +24,6 @@ export function setBooks(bench: Bench, entry: Entry, count: Count): void {
 
   const found = turnUp(bench, entry, over);
   if (found > 0) raise(bench, 'found-by-count', entry, found);
-  bench.notFound = 0;
 }
 
 /** None left in a tray of cuttings within a week of lifting from it: it was emptied at the verdict. */

@@ -6,9 +6,9 @@ import type { Count, Deed, Fact, Leave } from './facts.ts';
 export function play(bench: Bench, facts: readonly Fact[]): void {
   const parts = new Map<Fact, Part>();
   facts.forEach((fact, index) => {
-    if (fact.deed.does !== 'count') return playOne(bench, fact);
+    if (!isReading(fact)) return parts.has(fact) || playOne(bench, fact);
     if (!parts.has(fact)) shareOut(readingsFrom(bench, facts.slice(index)), parts);
-    playReading(bench, fact, fact.deed, parts.get(fact) ?? { books: true, informs: true, flagged: false, sees: true });
+    playReading(bench, fact, fact.deed, parts.get(fact) ?? NOTHING);
   });
 }
 
@@ -20,38 +20,56 @@ interface Part {
   readonly flagged: boolean;
 }
 
+const NOTHING: Part = { books: false, informs: false, sees: false, flagged: false };
+
 interface Reading extends Fact {
   readonly deed: Count;
 }
 const isReading = (fact: Fact): fact is Reading => fact.deed.does === 'count';
 
+interface Readings {
+  readonly counts: readonly Reading[];
+  /** Checks that stand between them and would have booked nothing: they see what the counts see. */
+  readonly between: readonly Fact[];
+}
+
 /** The whole counts from here on until something else is booked; found by trying. */
-function readingsFrom(bench: Bench, facts: readonly Fact[]): Reading[] {
-  const trial = copyOf(bench);
-  const readings: Reading[] = [];
+function readingsFrom(bench: Bench, facts: readonly Fact[]): Readings {
+  let trial = copyOf(bench);
+  let readings: Readings = { counts: [], between: [] };
+  let since: Fact[] = [];
   for (const fact of facts) {
     if (isReading(fact)) {
-      readings.push(fact);
-      setBooks(trial, fact.entry, fact.deed);
+      readings = { counts: [...readings.counts, fact], between: [...readings.between, ...since] };
+      since = [];
+      trial = copyOf(bench);
+      const { entry, deed } = bookingOf(readings.counts) ?? fact;
+      setBooks(trial, entry, deed);
       continue;
     }
     const already = trial.moved.length;
     playOne(trial, fact);
     if (trial.moved.length > already) break;
+    if (fact.deed.does === 'check') since.push(fact);
   }
   return readings;
 }
 
-function shareOut(readings: readonly Reading[], parts: Map<Fact, Part>): void {
-  const agree = readings.every(({ deed }) => deed.alive === readings[0]?.deed.alive);
-  const tellRoots = readings.filter(({ deed }) => deed.rooted !== undefined);
-  const booking = agree ? readings[0] : strongest(readings);
-  const informing = agree ? strongest(tellRoots) : booking;
-  for (const one of readings) {
+function shareOut({ counts, between }: Readings, parts: Map<Fact, Part>): void {
+  const booking = bookingOf(counts);
+  const agree = doAgree(counts);
+  const informing = agree ? strongest(counts.filter(({ deed }) => deed.rooted !== undefined)) : booking;
+  for (const one of between) parts.set(one, NOTHING);
+  for (const one of counts) {
     const books = one === booking;
     parts.set(one, { books, informs: one === informing, sees: agree || books, flagged: books && !agree });
   }
 }
+
+const doAgree = (counts: readonly Reading[]): boolean => counts.every(({ deed }) => deed.alive === counts[0]?.deed.alive);
+
+/** Readings that agree are one, which the first of them books. */
+const bookingOf = (counts: readonly Reading[]): Reading | undefined => (doAgree(counts) ? counts[0] : strongest(counts));
 
 /** The strongest look, then the last in order. */
 const strongest = (readings: readonly Reading[]): Reading | undefined =>
@@ -62,6 +80,7 @@ function playReading(bench: Bench, { entry }: Fact, deed: Count, part: Part): vo
   if (part.informs) hearOfRoots(bench, entry, deed.rooted);
   if (part.sees) bench.sights.push({ day: entry.observedOn, strength: STRENGTH[deed.look] });
   bench.unconfirmed = false;
+  bench.notFound = 0;
   if (part.flagged) raise(bench, 'two-readings', entry);
 }
 
@@ -80,8 +99,8 @@ function playOne(bench: Bench, fact: Fact): void {
 }
 
 function arrive(bench: Bench, { entry, isOpening }: Fact, deed: Extract<Deed, { does: 'arrive' }>): void {
-  const wasThere = bench.moved.length === 0 ? 0 : bench.rootedSeen;
-  bench.rootedSeen = wasThere === undefined || deed.rooted === undefined ? undefined : wasThere + deed.rooted;
+  const { rootedSeen } = bench;
+  bench.rootedSeen = rootedSeen === undefined || deed.rooted === undefined ? undefined : rootedSeen + deed.rooted;
   bench.everRooted = Math.max(bench.everRooted, (bench.rootedSeen ?? 0) + bench.goneOn);
   comeIn(bench, entry, deed.n, deed.effect);
   if (deed.effect === 'givenIn') bench.unconfirmed = true;
