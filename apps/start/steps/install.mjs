@@ -13,7 +13,7 @@ import { runCommand } from './run-command.mjs';
 export async function ensureInstalled(root, say) {
   const lacking = findLacking(root);
   if (lacking === undefined) return;
-  say(lacking === '' ? 'Installing what Sprigline stands on (once, some minutes).' : `Installing again: ${lacking} is not the one that is asked for.`);
+  say(lacking === '' ? 'Installing what Sprigline stands on (once, some minutes).' : 'Installing again: the list of what Sprigline stands on has changed.');
   // Scripts of packages stay off: none is needed, and some download what cannot be had everywhere.
   await runCommand('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund'], { cwd: root, env: { NODE_ENV: 'development' } });
 }
