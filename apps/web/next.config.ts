@@ -6,8 +6,13 @@ const withWords = createNextIntlPlugin('./messages/request.ts');
 
 const config: NextConfig = {
   poweredByHeader: false,
-  // `forbidden()` shows app/forbidden.tsx and answers 403.
-  experimental: { authInterrupts: true },
+  experimental: {
+    // `forbidden()` shows app/forbidden.tsx and answers 403.
+    authInterrupts: true,
+    // A log sheet may have 50 MB, and the form around it a little more; the API has the last word.
+    serverActions: { bodySizeLimit: '51mb' },
+    proxyClientMaxBodySize: '51mb',
+  },
   reactStrictMode: true,
   // The workspaces' lock file stands at the top of the repository.
   turbopack: { root: join(import.meta.dirname, '../..') },

@@ -9,6 +9,8 @@ export interface Ask {
   readonly method?: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   /** Sent as JSON. */
   readonly body?: unknown;
+  /** Sent as it is, instead of a body. */
+  readonly file?: ArrayBuffer;
   /** The ETag of the version that the person saw, for changes to records. */
   readonly ifMatch?: string | undefined;
 }
@@ -27,15 +29,15 @@ export interface Answer<T> {
  * @param contract every answer is parsed by it: a page never guesses at a shape
  * @throws Refused with the API's problem
  */
-export async function ask<T>(path: string, contract: z.ZodType<T>, { method = 'GET', body, ifMatch }: Ask = {}): Promise<Answer<T>> {
+export async function ask<T>(path: string, contract: z.ZodType<T>, { method = 'GET', body, file, ifMatch }: Ask = {}): Promise<Answer<T>> {
   const response = await fetch(`${apiAddress()}${path}`, {
     method,
     headers: {
       ...(await whoAsks()),
-      ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+      ...(file ? { 'content-type': 'application/octet-stream' } : body === undefined ? {} : { 'content-type': 'application/json' }),
       ...(ifMatch ? { 'if-match': ifMatch } : {}),
     },
-    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    ...(file ? { body: file } : body === undefined ? {} : { body: JSON.stringify(body) }),
     cache: 'no-store',
     redirect: 'error',
   });
@@ -46,11 +48,11 @@ export async function ask<T>(path: string, contract: z.ZodType<T>, { method = 'G
   return { body: answer, etag: response.headers.get('etag') ?? '', headers: response.headers };
 }
 
-/** The browser's own words on who and where it is: the API decides by them, not we. */
+/** The browser's own words on who and where it is, and the front's stamp on them: the API decides by them, not we. */
 async function whoAsks(): Promise<Record<string, string>> {
   const inward = await headers();
   const passedOn: Record<string, string> = { accept: 'application/json, application/problem+json' };
-  for (const name of ['cookie', 'origin', 'sec-fetch-site', 'accept-language', 'x-forwarded-for', 'user-agent']) {
+  for (const name of ['cookie', 'origin', 'sec-fetch-site', 'accept-language', 'user-agent', 'x-sprigline-asked-from']) {
     const value = inward.get(name);
     if (value !== null) passedOn[name] = value;
   }

@@ -10,7 +10,7 @@ import { ImportQueries, told } from './import.queries.ts';
 import { KnownQueries, type KnownNames } from './known.queries.ts';
 import { textOfSheet } from './sheet-bytes.ts';
 import { guessOf } from './sheet-guess.ts';
-import { faultsToTell, newNames, readSheet, type SheetReading } from './sheet-reading.ts';
+import { faultsToTell, newNames, readSheet, refuseWithoutNeededColumns, type SheetReading } from './sheet-reading.ts';
 import { tableOfSheet, type SheetTable } from './sheet-table.ts';
 
 /** So many faults and changed rows are told at once; their number is always told. */
@@ -56,8 +56,12 @@ export class ImportService {
     return told(row, this.progress.of(id));
   }
 
-  /** @throws DomainError `import/written-already`: what has been written is mended by another sheet */
+  /**
+   * @throws DomainError `import/written-already`: what has been written is mended by another sheet
+   * @throws DomainError `import/column-missing`
+   */
   async decide(caller: Caller, id: string, plan: ImportPlan): Promise<Import> {
+    refuseWithoutNeededColumns(plan);
     return this.database.inTransaction(caller, async (sql) => {
       const row = await this.queries.one(sql, id);
       if (row.state === 'written') throw new DomainError('import/written-already', 'bring the mended sheet as a new import');

@@ -20,7 +20,6 @@ const ROWS_A_BREATH = 2_000;
  * what is new since the last time.
  *
  * @param today the day in the programme's zone
- * @throws DomainError `import/column-missing` when the plan leaves out a column that every log needs
  */
 export async function readSheet(
   table: SheetTable,
@@ -29,7 +28,6 @@ export async function readSheet(
   earlier: readonly EarlierRow[],
   today: string,
 ): Promise<SheetReading> {
-  refuseWithoutNeededColumns(plan);
   const facts: SheetFact[] = [];
   const faults: SheetFault[] = [];
   for (const [index, { row, cells }] of table.rows.entries()) {
@@ -43,7 +41,8 @@ export async function readSheet(
   return { facts, changes, faults: faults.sort((a, b) => a.row - b.row) };
 }
 
-function refuseWithoutNeededColumns(plan: ImportPlan): void {
+/** @throws DomainError `import/column-missing` when the plan leaves out a column that every log needs */
+export function refuseWithoutNeededColumns(plan: ImportPlan): void {
   const missing = NEEDED_FIELDS.find((field) => plan.columns[field] === undefined);
   if (missing) throw new DomainError('import/column-missing', `say which column holds ${missing}`, { column: missing });
 }

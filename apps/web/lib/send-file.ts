@@ -1,0 +1,8 @@
+import 'server-only';
+import type { z } from 'zod';
+import { ask } from './api.ts';
+
+/** Sends a file as it is. @throws Refused */
+export async function sendFile<T>(path: string, contract: z.ZodType<T>, file: File): Promise<T> {
+  return (await ask(path, contract, { method: 'POST', file: await file.arrayBuffer() })).body;
+}
