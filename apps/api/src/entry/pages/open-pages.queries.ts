@@ -1,0 +1,76 @@
+import type { UnitOfWork } from '../../database/unit-of-work.ts';
+import type { Author } from '../author.ts';
+import type { Named } from '../named-ids.ts';
+import { ENTRY_COLUMNS, type EntryRow, type KnownBatch, type KnownRecord, type KnownSticking } from './page-rows.ts';
+
+/** All that has to be known to write some entries, read in one round trip. */
+export interface PageRows extends Record<string, unknown> {
+  readonly at: string;
+  readonly day: string;
+  readonly entries: readonly EntryRow[];
+  readonly touches: readonly { readonly batch_id: string; readonly entry_id: string }[];
+  readonly waiting: readonly { readonly entry_id: string; readonly waits_for_id: string }[];
+  readonly batches: readonly KnownBatch[];
+  readonly stickings: readonly KnownSticking[];
+  readonly records: readonly KnownRecord[];
+  readonly labels: readonly string[];
+}
+
+const list = (name: string, select: string): string => `(SELECT json_strip_nulls(coalesce(json_agg(x), '[]')) FROM (${select}) x) AS ${name}`;
+
+/** A donor tree's stand may be on a partner's land: that partner may follow its plants. */
+const STAND_PARTNERS = `
+  array_remove(ARRAY[(SELECT st.partner_id FROM donor_tree d JOIN stand st ON st.programme_id = d.programme_id AND st.id = d.stand_id
+    WHERE d.programme_id = s.programme_id AND d.id = s.donor_tree_id)], NULL)`;
+
+const OPEN = `
+WITH RECURSIVE root AS (
+  SELECT unnest($2::uuid[]) AS id
+  UNION SELECT entry_id FROM entry_touch WHERE programme_id = $1 AND batch_id = ANY ($2)
+  UNION SELECT entry_id FROM waiting_entry WHERE programme_id = $1 AND waits_for_id = ANY ($2)
+), line AS (
+  SELECT id FROM root
+  UNION SELECT c.id FROM entry c JOIN root ON c.corrects_id = root.id WHERE c.programme_id = $1
+), shown AS MATERIALIZED (
+  SELECT ${ENTRY_COLUMNS} FROM entry e JOIN line ON line.id = e.id WHERE e.programme_id = $1
+), standing AS (
+  SELECT p.id AS at_id, p.id, p.parent_id, p.kind, p.partner_id FROM place p
+  WHERE p.programme_id = $1 AND p.id IN (
+    SELECT unnest($3::uuid[]) UNION SELECT (body ->> 'placeId')::uuid FROM shown
+    UNION SELECT (body #>> '{instead,saying,placeId}')::uuid FROM shown
+    UNION SELECT opening_place_id FROM batch WHERE programme_id = $1 AND id = ANY ($2))
+  UNION ALL
+  SELECT s.at_id, p.id, p.parent_id, p.kind, p.partner_id FROM standing s
+  JOIN place p ON p.programme_id = $1 AND p.id = s.parent_id WHERE s.partner_id IS NULL
+)
+SELECT to_char(CURRENT_TIMESTAMP AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at,
+  to_char(CURRENT_TIMESTAMP AT TIME ZONE $5, 'YYYY-MM-DD') AS day,
+  ${list('entries', 'SELECT * FROM shown')},
+  ${list('touches', 'SELECT t.batch_id, t.entry_id FROM entry_touch t JOIN root ON root.id = t.entry_id WHERE t.programme_id = $1')},
+  ${list('waiting', 'SELECT w.entry_id, w.waits_for_id FROM waiting_entry w JOIN line ON line.id = w.entry_id WHERE w.programme_id = $1')},
+  ${list('batches', `
+    SELECT b.id, b.sticking_id AS "stickingId", b.stage, b.parent_id AS "parentId", b.opening_entry_id AS "openingEntryId",
+      b.opening_place_id AS "openingPlaceId", b.opened_on AS "openedOn", b.rows, b.container, b.medium,
+      ARRAY(SELECT p.partner_id FROM batch_partner p WHERE p.programme_id = $1 AND p.batch_id = b.id AND p.relation = 'stand') AS "standPartners"
+    FROM batch b WHERE b.programme_id = $1 AND b.id = ANY ($2)`)},
+  ${list('stickings', `
+    SELECT s.id, s.opening_entry_id AS "openingEntryId", s.donor_tree_id AS "donorTreeId", s.taxon_id AS "taxonId",
+      s.generation, s.stuck_on AS "stuckOn", ${STAND_PARTNERS} AS "standPartners"
+    FROM sticking s WHERE s.programme_id = $1
+      AND (s.id = ANY ($2) OR s.id IN (SELECT sticking_id FROM batch WHERE programme_id = $1 AND id = ANY ($2)))`)},
+  ${list('records', `
+    SELECT 'place' AS table, at_id AS id, max(partner_id::text) AS partner_id, max(kind) FILTER (WHERE partner_id IS NOT NULL) AS held_kind,
+      NULL AS donor_tree_id, NULL AS taxon_id, false AS gone, false AS desk FROM standing GROUP BY at_id
+    UNION ALL SELECT 'bundle', id, NULL, NULL, donor_tree_id::text, NULL, false, false FROM bundle WHERE programme_id = $1 AND id = ANY ($3)
+    UNION ALL SELECT 'donor_tree', s.id, st.partner_id::text, NULL, NULL, s.taxon_id::text, false, false
+      FROM donor_tree s JOIN stand st ON st.programme_id = $1 AND st.id = s.stand_id WHERE s.programme_id = $1
+        AND (s.id = ANY ($3) OR s.id IN (SELECT donor_tree_id FROM bundle WHERE programme_id = $1 AND id = ANY ($3)))
+    UNION ALL SELECT 'person', id, NULL, NULL, NULL, NULL, left_at IS NOT NULL, role IN ('coordinator', 'owner') FROM person WHERE programme_id = $1 AND id = ANY ($3)
+    ${['trip', 'recipe_version', 'partner', 'taxon', 'workday']
+      .map((table) => `UNION ALL SELECT '${table}', id, NULL, NULL, NULL, NULL, false, false FROM ${table} WHERE programme_id = $1 AND id = ANY ($3)`)
+      .join('\n    ')}`)},
+  ARRAY(SELECT code FROM label WHERE programme_id = $1 AND code = ANY ($4)) AS labels`;
+
+export function openPages(sql: UnitOfWork, { programmeId, zone }: Author, named: Named): Promise<PageRows> {
+  return sql.one<PageRows>(OPEN, [programmeId, [...named.ledger], [...named.records], [...named.labels], zone]);
+}
