@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
+import { EntryModule } from './entry/entry.module.ts';
 import { HttpModule } from './http/http.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
 
@@ -12,7 +13,7 @@ export class AppModule {
     return {
       module: AppModule,
       global: true,
-      imports: [DatabaseModule, HttpModule, SignInModule],
+      imports: [DatabaseModule, HttpModule, SignInModule, EntryModule],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],
     };

@@ -22,3 +22,4 @@ export * from './taxon.ts';
 export * from './trip.ts';
 export * from './workday.ts';
 export * from './reading.ts';
+export * from './written.ts';
