@@ -1,10 +1,26 @@
 import { type DynamicModule, Module } from '@nestjs/common';
+import { AuditModule } from './audit/audit.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
+import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
+import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HttpModule } from './http/http.module.ts';
+import { PartnerModule } from './partner/partner.module.ts';
+import { ImportModule } from './import/import.module.ts';
+import { PeopleModule } from './people/people.module.ts';
+import { PermissionModule } from './permission/permission.module.ts';
+import { PlaceModule } from './place/place.module.ts';
+import { ProgrammeModule } from './programme/programme.module.ts';
+import { RecipeModule } from './recipe/recipe.module.ts';
+import { ReadingModule } from './reading/reading.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
+import { SiteModule } from './site/site.module.ts';
+import { StandModule } from './stand/stand.module.ts';
+import { TaxonModule } from './taxon/taxon.module.ts';
+import { TripModule } from './trip/trip.module.ts';
+import { WorkdayModule } from './workday/workday.module.ts';
 
 /** The list of features: the table of contents. */
 @Module({})
@@ -13,7 +29,11 @@ export class AppModule {
     return {
       module: AppModule,
       global: true,
-      imports: [DatabaseModule, HttpModule, SignInModule, EntryModule],
+      imports: [
+        DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
+        TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
+        PlaceModule, SiteModule, PartnerModule, WorkdayModule,
+      ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],
     };

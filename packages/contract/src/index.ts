@@ -1,3 +1,4 @@
+export * from './audit.ts';
 export * from './donor-tree.ts';
 export * from './entry.ts';
 export * from './entry/around.ts';

@@ -21,9 +21,6 @@ export const Person = z.object({
 });
 export type Person = z.infer<typeof Person>;
 
-export const People = z.object({ people: z.array(Person) });
-export type People = z.infer<typeof People>;
-
 /** A person known by name only. Children are never named, only counted. */
 export const AddPerson = z.strictObject({ id: Id, name: Words });
 export type AddPerson = z.infer<typeof AddPerson>;
@@ -71,9 +68,6 @@ export const Invitation = z.object({
   state: z.enum(['open', 'used', 'withdrawn', 'expired']),
 });
 export type Invitation = z.infer<typeof Invitation>;
-
-export const Invitations = z.object({ invitations: z.array(Invitation) });
-export type Invitations = z.infer<typeof Invitations>;
 
 /** What the holder of an invitation is told before they accept. */
 export const InvitationSeen = z.object({ programme: z.string(), role: Role });

@@ -1,0 +1,8 @@
+import { Global, Module } from '@nestjs/common';
+import { AuditController } from './audit.controller.ts';
+import { AuditQueries } from './audit.queries.ts';
+import { TrailQueries } from './trail.queries.ts';
+
+@Global()
+@Module({ controllers: [AuditController], providers: [AuditQueries, TrailQueries], exports: [TrailQueries] })
+export class AuditModule {}
