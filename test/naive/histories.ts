@@ -15,7 +15,7 @@ export interface History {
 /** More facts of a day than this are told with a minute: every order of the rest is tried. */
 const MOST_WITHOUT_MINUTE = 4;
 
-/** One to four batches that feed each other, looked at and corrected by many hands. */
+/** One to four batches that feed each other, looked at and corrected by many hands; in half of them all on two days. */
 export const histories: fc.Arbitrary<History> = fc
   .record({
     openings: fc.array(opening, { minLength: 1, maxLength: 4, size: 'small' }),
@@ -23,8 +23,10 @@ export const histories: fc.Arbitrary<History> = fc
     corrections: fc.oneof({ weight: 2, arbitrary: fc.constant([]) }, fc.array(correction, { maxLength: 4 })),
     twice: fc.array(fc.nat(20), { maxLength: 3 }),
     shuffle: fc.nat(1000),
+    dense: fc.boolean(),
   })
-  .map(({ openings, acts, corrections, twice, shuffle }) => {
+  .map(({ openings, acts, corrections, twice, shuffle, dense }) => {
+    const onDay = (when: When): When => (dense ? { ...when, day: when.day < 9 ? 2 : 9 } : when);
     const batches: BatchIdentity[] = [];
     const said: Entry[] = [];
     openings.forEach((draw, index) => {
@@ -32,7 +34,7 @@ export const histories: fc.Arbitrary<History> = fc
       batches.push(opened.batch);
       said.push(entry({ ...draw.when, day: draw.day }, opened.saying, said));
     });
-    for (const draw of acts) said.push(entry(draw.when, say(draw, batches), said));
+    for (const draw of acts) said.push(entry(onDay(draw.when), say(draw, batches), said));
     const acted = [...said];
     for (const draw of corrections) {
       const earlier = said.slice(acted.length);
