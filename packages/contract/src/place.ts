@@ -48,7 +48,7 @@ export type Place = z.infer<typeof Place>;
 
 /** One place in the tree, in walking order: parents before what lies in them. */
 export const PlaceInTree = z.object({
-  ...PlaceContent.omit({ closedOn: true }).shape,
+  ...PlaceContent.shape,
   id: Id,
   kind: PlaceKind,
   parentId: Id.nullable(),

@@ -10,7 +10,9 @@ export type Records = Prisma.TransactionClient;
 
 /** What Prisma answers when two transactions crossed: the whole one is tried again. */
 const CROSSED = 'P2034';
-const TRIES = 5;
+const TRIES = 8;
+/** For a connection, and for the whole transaction: longer means that something hangs. */
+const WAIT_MS = 15_000;
 
 /**
  * The door for plain records: taxa, stands, trips, places and the like.
@@ -34,10 +36,14 @@ export class PrismaDoor implements OnApplicationShutdown {
   async inTransaction<T>(context: Context, work: (records: Records) => Promise<T>): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
-        return await this.#client.$transaction(async (records) => {
-          await records.$executeRawUnsafe(settingsFor(context));
-          return work(records);
-        });
+        return await this.#client.$transaction(
+          async (records) => {
+            await records.$executeRawUnsafe(settingsFor(context));
+            return work(records);
+          },
+          // What was read stays true until it is written: a check on it needs no locks of its own.
+          { isolationLevel: 'RepeatableRead', maxWait: WAIT_MS, timeout: WAIT_MS },
+        );
       } catch (error) {
         if (attempt >= TRIES || !isCrossed(error)) throw error;
       }

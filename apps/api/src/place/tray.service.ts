@@ -1,0 +1,63 @@
+import { Injectable } from '@nestjs/common';
+import type { NewFilling, NewPlaceMove, Place } from '@sprigline/contract';
+import { DomainError } from '@sprigline/domain';
+import { asDate } from '../database/day.ts';
+import { PrismaDoor, type Records } from '../database/prisma-door.ts';
+import { RecordTrail } from '../database/record-trail.ts';
+import type { Caller } from '../http/caller.ts';
+import { PlaceQueries } from './place.queries.ts';
+import { PlaceRecordQueries } from './place-record.queries.ts';
+
+/** A tray is a thing: it is filled anew, and carried elsewhere with all it holds. */
+@Injectable()
+export class TrayService {
+  constructor(
+    private readonly door: PrismaDoor,
+    private readonly trail: RecordTrail,
+    private readonly places: PlaceRecordQueries,
+    private readonly queries: PlaceQueries,
+  ) {}
+
+  /** @throws DomainError `record/unknown`, `record/id-reused`, `place/not-a-tray` */
+  fill(caller: Caller, placeId: string, filling: NewFilling): Promise<Place> {
+    const { programmeId } = caller;
+    return this.door.inTransaction(caller, async (records) => {
+      const { kind } = await this.places.one(records, programmeId, placeId);
+      if (kind !== 'tray') throw new DomainError('place/not-a-tray', `a ${kind} is not filled: choose a tray`);
+      if (await this.trail.isNew(records, caller, 'filling', filling)) {
+        await records.trayFilling.create({ data: { programmeId, placeId, ...filling, filledOn: asDate(filling.filledOn) } });
+      }
+      return this.places.one(records, programmeId, placeId);
+    });
+  }
+
+  /**
+   * Any place but a site or a plot may be carried. Where it lay before is kept with
+   * the day, so that what a batch was exposed to can be read afterwards.
+   *
+   * @throws DomainError `record/unknown`, `record/id-reused`, `record/name-taken`, `record/no-such-place`, `place/holds-no-places`, `place/inside-itself`
+   */
+  move(caller: Caller, placeId: string, move: NewPlaceMove): Promise<Place> {
+    const { programmeId, personId } = caller;
+    const { id, toPlaceId, movedOn } = move;
+    return this.door.inTransaction(caller, async (records) => {
+      const { kind, parentId } = await this.places.one(records, programmeId, placeId);
+      if (kind === 'site' || kind === 'plot') throw new DomainError('place/holds-no-places', `a ${kind} stays where it is`);
+      if (await this.trail.isNew(records, caller, 'place-move', move)) {
+        await this.places.refuseToPutInto(records, programmeId, toPlaceId);
+        if (toPlaceId) await this.#refuseARing(records, programmeId, placeId, toPlaceId);
+        const told = { programmeId, id, placeId, movedBy: personId, movedOn: asDate(movedOn) };
+        await records.placeMove.create({ data: { ...told, fromParentId: parentId, toParentId: toPlaceId } });
+        await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
+      }
+      return this.places.one(records, programmeId, placeId);
+    });
+  }
+
+  async #refuseARing(records: Records, programmeId: string, placeId: string, toPlaceId: string): Promise<void> {
+    await this.queries.holdAbove(records, programmeId, toPlaceId);
+    if (await this.queries.liesIn(records, programmeId, toPlaceId, placeId)) {
+      throw new DomainError('place/inside-itself', 'that place lies in the one to be moved');
+    }
+  }
+}

@@ -1,0 +1,45 @@
+import { Injectable } from '@nestjs/common';
+import { Trip, type TripInList, type TripQuery } from '@sprigline/contract';
+import { dayOf } from '../database/day.ts';
+import { known } from '../database/known.ts';
+import type { Records } from '../database/prisma-door.ts';
+import type { Caller } from '../http/caller.ts';
+import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
+import { TripWarningQueries } from './trip-warning.queries.ts';
+
+@Injectable()
+export class TripQueries {
+  constructor(private readonly warnings: TripWarningQueries) {}
+
+  /** Newest first, with sums instead of bundles. */
+  async list(records: Records, programmeId: string, { standId, after, limit }: TripQuery): Promise<Part<TripInList>> {
+    const [day = null, id = null] = keysAfter(after, 2) ?? [];
+    const rows = await records.$queryRaw<TripInList[]>`
+      SELECT t.id, t.went_on::text AS "wentOn", t.stand_id AS "standId", t.permission_id AS "permissionId",
+        t.led_by AS "ledBy", t.people::int, count(DISTINCT b.donor_tree_id)::int AS "donorTrees",
+        coalesce(sum(b.cuttings), 0)::int AS cuttings
+      FROM trip t LEFT JOIN bundle b ON b.programme_id = t.programme_id AND b.trip_id = t.id
+      WHERE t.programme_id = ${programmeId}::uuid
+        AND (${standId ?? null}::uuid IS NULL OR t.stand_id = ${standId ?? null}::uuid)
+        AND (${day}::date IS NULL OR (t.went_on, t.id) < (${day}::date, ${id}::uuid))
+      GROUP BY t.programme_id, t.id ORDER BY t.went_on DESC, t.id DESC LIMIT ${limit + 1}`;
+    return partOf(rows, limit, (trip) => [trip.wentOn, trip.id]);
+  }
+
+  /**
+   * Only within a unit of work of the house, for the sake of the warnings.
+   *
+   * @throws DomainError `record/unknown`
+   */
+  async one(records: Records, caller: Caller, id: string): Promise<Trip> {
+    const { programmeId } = caller;
+    const row = known(await records.trip.findUnique({ where: { programmeId_id: { programmeId, id } }, omit: { programmeId: true } }));
+    const bundles = await records.bundle.findMany({ where: { programmeId, tripId: id }, orderBy: { id: 'asc' } });
+    const trip = { ...row, wentOn: dayOf(row.wentOn) };
+    return Trip.parse({
+      ...trip,
+      bundles: bundles.map((bundle) => ({ ...bundle, heightM: bundle.heightM?.toNumber() ?? null, lengthCm: bundle.lengthCm?.toNumber() ?? null })),
+      warnings: await this.warnings.of(records, caller, trip),
+    });
+  }
+}
