@@ -32,7 +32,7 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, WorkdayModule,
+        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -49,6 +49,12 @@ export class ImportQueries {
     return today;
   }
 
+  /** How many things at these entries want a second look. */
+  async flagsAt(sql: UnitOfWork, entryIds: readonly string[]): Promise<number> {
+    const { flags } = await sql.one<{ flags: number }>('SELECT count(*)::int AS flags FROM flag WHERE entry_id = ANY ($1::uuid[])', [entryIds]);
+    return flags;
+  }
+
   /** The version of each entry that holds now: the entry itself, or its last correction. */
   async latestVersions(sql: UnitOfWork, entryIds: readonly string[]): Promise<Map<string, string>> {
     const rows = await sql.rows<{ target: string; version: string }>(
