@@ -23,7 +23,11 @@ test.each<[rule: string, first: Entry, second: Entry]>([
   ['deaths before counts', entry(died(1)), entry(counted(1))],
   ['counts before what leaves', entry(counted(1)), entry(thrownOut(1))],
   ['no workday before one', entry(died(1), { id: 'z' }), entry(died(1), { workdayId: 'w', line: 1, id: 'a' })],
-  ['the workday before the line', entry(died(1), { workdayId: 'v', line: 9 }), entry(died(1), { workdayId: 'w', line: 1 })],
+  [
+    'the workday before the line',
+    entry(died(1), { workdayId: 'v', line: 9 }),
+    entry(died(1), { workdayId: 'w', line: 1 }),
+  ],
   ['the line as a number', entry(died(1), { workdayId: 'w', line: 2 }), entry(died(1), { workdayId: 'w', line: 10 })],
   ['the line before the id', entry(died(1), { line: 1, id: 'z' }), entry(died(1), { line: 2, id: 'a' })],
   ['ids by code unit', entry(died(1), { id: 'Z' }), entry(died(1), { id: 'a' })],

@@ -80,7 +80,12 @@ function passage(batchId: string, saying: Saying): Deed[] {
     case 'restuck':
       return between(batchId, saying, { effect: 'restuckOut', n: saying.n }, { effect: 'restuckIn', n: saying.n });
     case 'identified':
-      return between(batchId, saying, { effect: 'identifiedOut', n: saying.n }, { effect: 'identifiedIn', n: saying.n });
+      return between(
+        batchId,
+        saying,
+        { effect: 'identifiedOut', n: saying.n },
+        { effect: 'identifiedIn', n: saying.n },
+      );
     case 'moved':
       return moving(batchId, saying);
     case 'givenOut':

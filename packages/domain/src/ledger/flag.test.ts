@@ -25,20 +25,34 @@ const NEAREST: Readonly<Record<FlagCode, readonly [raised: Line[], not: Line[]]>
   ],
   'opening-withdrawn': [
     [[DAY, say.died(1)], [DAY, say.withdrawn('e1')]],
-    [[DAY, say.died(1)], [DAY, say.withdrawn('e1')], [DAY, say.replaced('e1', STUCK[0], STUCK[1], { sawVersion: 'e3' })]],
+    [
+      [DAY, say.died(1)],
+      [DAY, say.withdrawn('e1')],
+      [DAY, say.replaced('e1', STUCK[0], STUCK[1], { sawVersion: 'e3' })],
+    ],
   ],
   'rival-correction': [
     [[DAY, say.died(1)], [DAY, say.withdrawn('e2')], [DAY, say.withdrawn('e2')]],
-    [[DAY, say.died(1)], [DAY, say.withdrawn('e2')], [DAY, say.replaced('e2', DAY, say.died(1), { sawVersion: 'e3' })]],
+    [
+      [DAY, say.died(1)],
+      [DAY, say.withdrawn('e2')],
+      [DAY, say.replaced('e2', DAY, say.died(1), { sawVersion: 'e3' })],
+    ],
   ],
-  'day-in-future': [[[DAY, say.died(1), { receivedOn: '2025-02-27' }]], [[DAY, say.died(1), { receivedOn: '2025-02-28' }]]],
+  'day-in-future': [
+    [[DAY, say.died(1), { receivedOn: '2025-02-27' }]],
+    [[DAY, say.died(1), { receivedOn: '2025-02-28' }]],
+  ],
   'clock-unsure': [[[DAY, say.died(1), { clockUnsure: true }]], [[DAY, say.died(1), { clockUnsure: false }]]],
   'held-moved': [[[DAY, say.held()], [DAY, say.carried('bench 2')]], [[DAY, say.held()], [DAY, say.counted(20)]]],
   'not-found-twice': [
     [['2025-02-01', say.checked(19, { notFound: 1 })], [DAY, say.checked(19, { notFound: 1 })]],
     [['2025-02-01', say.checked(20)], [DAY, say.checked(19, { notFound: 1 })]],
   ],
-  'author-unverified': [[[DAY, say.died(1), { authorUnverified: true }]], [[DAY, say.died(1), { authorUnverified: false }]]],
+  'author-unverified': [
+    [[DAY, say.died(1), { authorUnverified: true }]],
+    [[DAY, say.died(1), { authorUnverified: false }]],
+  ],
   waiting: [
     [[DAY, say.died(1)], [DAY, say.replaced('e2', DAY, say.died(2), { sawVersion: 'e9' })]],
     [[DAY, say.died(1)], [DAY, say.replaced('e2', DAY, say.died(2))]],

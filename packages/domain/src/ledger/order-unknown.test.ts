@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { booksOf, flagsOf, type Line } from '../../test/ledger/books-of.ts';
 import * as say from '../../test/ledger/sayings.ts';
+import type { Saying } from './entry.ts';
 
 const STUCK: Line = ['2025-01-10', say.stuck(20)];
 const DAY = '2025-03-01';
-const on = (...sayings: ReturnType<typeof say.died>[]): Line[] => [STUCK, ...sayings.map((saying): Line => [DAY, saying])];
-const orderFlags = (lines: readonly Line[]): string[] => flagsOf(booksOf(lines)).filter((flag) => flag.includes('order'));
+const on = (...sayings: Saying[]): Line[] => [STUCK, ...sayings.map((saying): Line => [DAY, saying])];
+const orderFlags = (lines: readonly Line[]): string[] =>
+  flagsOf(booksOf(lines)).filter((flag) => flag.includes('order'));
 
 describe('a day whose order nobody told is flagged once, at its last entry, if another order closes', () => {
   test.each<[what: string, lines: Line[]]>([
@@ -51,7 +53,11 @@ describe('a day is not flagged', () => {
 
 test('the minute of a clock that was off does not tell the order', () => {
   const off = { clockUnsure: true };
-  const lines: Line[] = [STUCK, [DAY, say.counted(6), { minute: 600, ...off }], [DAY, say.lifted(14), { minute: 700, ...off }]];
+  const lines: Line[] = [
+    STUCK,
+    [DAY, say.counted(6), { minute: 600, ...off }],
+    [DAY, say.lifted(14), { minute: 700, ...off }],
+  ];
   expect(orderFlags(lines)).toEqual(['e3 order-unknown']);
 });
 

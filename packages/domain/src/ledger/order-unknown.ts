@@ -1,5 +1,6 @@
 import { bookFact } from './book-fact.ts';
-import type { BookingFact } from './fact.ts';
+import { countDead } from './count-dead.ts';
+import type { BookingFact, Count } from './fact.ts';
 import type { Ledger } from './ledger.ts';
 import { openReading } from './reading.ts';
 
@@ -19,33 +20,40 @@ export function isOrderUnknown(before: Ledger, facts: readonly BookingFact[], af
 }
 
 function closesInSomeOrder(before: Ledger, facts: readonly BookingFact[]): boolean {
-  const all = 2 ** facts.length - 1;
-  const tried = new Set<string>();
+  const deadEnds = new Set<string>();
 
-  const closesFrom = (ledger: Ledger, taken: number): boolean => {
-    if (taken === all) return ledger.discrepancy === before.discrepancy;
+  const closesFrom = (ledger: Ledger, left: readonly BookingFact[]): boolean => {
+    if (left.length === 0) return ledger.discrepancy === before.discrepancy;
 
-    const key = whatMatters(ledger, taken);
-    if (tried.has(key)) return false;
-    tried.add(key);
-    return facts.some((fact, index) => {
-      const bit = 1 << index;
-      if (taken & bit) return false;
+    const crossing = whatMatters(ledger, left);
+    if (deadEnds.has(crossing)) return false;
+    deadEnds.add(crossing);
+    return left.some((fact) => {
       const next = bookFact(ledger, fact);
-      return sureDiscrepancy(next, fact.day) === before.discrepancy && closesFrom(next, taken | bit);
+      const rest = left.filter((other) => other !== fact);
+      return mayStillClose(next, before.discrepancy, fact.day, rest) && closesFrom(next, rest);
     });
   };
-  return closesFrom(before, 0);
+  return closesFrom(before, facts);
 }
 
-/** What a count leaves short or over is not sure until no further reading can set it right. */
-const sureDiscrepancy = (ledger: Ledger, day: string): number =>
-  (openReading(ledger, day)?.before ?? ledger).discrepancy;
+/** A gap stays open, unless it lies at a count that a further reading can overrule. */
+function mayStillClose(ledger: Ledger, closed: number, day: string, rest: readonly BookingFact[]): boolean {
+  if (ledger.discrepancy === closed) return true;
+
+  const open = openReading(ledger, day);
+  if (open?.before.discrepancy !== closed) return false;
+  return [open.best, ...rest].some((fact) => fact.act === 'counted' && couldFit(fact, open.before.balance));
+}
+
+/** Whether a count leaves nothing to wonder at. One of none may be a verdict: only booking it tells. */
+const couldFit = ({ alive, dead }: Count, balance: number): boolean =>
+  alive === 0 || (alive <= balance && balance - alive <= countDead(dead));
 
 /** Two ways to the same of these fare alike from there: the rest of the books cannot open a gap on this day. */
-function whatMatters(ledger: Ledger, taken: number): string {
-  const { balance, notFound, roots, liftedOn, reading, movements } = ledger;
-  const open = reading && reading.movements === movements ? reading : undefined;
-  const read = open && [open.first.entryId, open.best.entryId, open.differ, open.before.balance];
-  return JSON.stringify([taken, balance, notFound, roots.seen?.n, liftedOn, read]);
+function whatMatters(ledger: Ledger, left: readonly BookingFact[]): string {
+  const { balance, notFound, roots, liftedOn } = ledger;
+  const open = left[0] && openReading(ledger, left[0].day);
+  const reading = open && [open.before.balance, open.best.entryId, open.differ || open.first.entryId];
+  return JSON.stringify([left.map(({ entryId }) => entryId), balance, notFound, roots.seen?.n, liftedOn, reading]);
 }

@@ -10,7 +10,15 @@ test.each<[rule: string, lines: Line[], now: number | undefined, ever: number]>(
   ['nobody told at a count', [[FIRST, say.counted(30)]], undefined, 0],
   ['a look told', [[FIRST, say.counted(30, { rooted: 12 })]], 12, 12],
   ['none is 0, not blank', [[FIRST, say.counted(30, { rooted: 0 })]], 0, 0],
-  ['a later look told more', [[FIRST, say.counted(30, { rooted: 12 })], [SECOND, say.counted(30, { rooted: 15 })]], 15, 15],
+  [
+    'a later look told more',
+    [
+      [FIRST, say.counted(30, { rooted: 12 })],
+      [SECOND, say.counted(30, { rooted: 15 })],
+    ],
+    15,
+    15,
+  ],
   ['a later count left it blank', [[FIRST, say.counted(30, { rooted: 12 })], [SECOND, say.counted(30)]], 12, 12],
   ['no more than are there', [[FIRST, say.counted(30, { rooted: 12 })], [SECOND, say.counted(7)]], 7, 12],
   ['a sample tells nothing', [[FIRST, say.counted(5, { sampleOf: 5, rooted: 5 })]], undefined, 0],
@@ -101,7 +109,8 @@ test('the look that told carries its strength and its day', () => {
 });
 
 test.each(['liner', 'potted', 'planted'] as const)('at stage %s nobody is asked: all of them have roots', (stage) => {
-  const books = booksOf([STUCK, [FIRST, say.counted(28, { rooted: 3 })], [SECOND, say.counted(27, { rooted: 2 })]], { stage });
+  const lines: Line[] = [STUCK, [FIRST, say.counted(28, { rooted: 3 })], [SECOND, say.counted(27, { rooted: 2 })]];
+  const books = booksOf(lines, { stage });
   expect(books.rooted.now).toBe(27);
   expect(flagsOf(books)).toEqual([]);
 });

@@ -6,9 +6,15 @@ import type { Look } from './entry.ts';
  */
 export interface RootsTold {
   /** Rooted at the last look, less those that have left since. Nothing when unknown: blank is not 0. */
-  readonly seen?: { readonly n: number; readonly look?: Look | undefined; readonly on?: string | undefined } | undefined;
+  readonly seen?: RootsSeen | undefined;
   readonly goneOn: number;
   readonly ever: number;
+}
+
+export interface RootsSeen {
+  readonly n: number;
+  readonly look?: Look | undefined;
+  readonly on?: string | undefined;
 }
 
 /** In an empty tray none are rooted, and that is known; after a withdrawn opening nothing is. */

@@ -43,7 +43,7 @@ function tallyOf(stage: Stage, batches: readonly StagedBooks[], skipped: number)
 
   return {
     stage,
-    // What is split or given within the programme stays with its sticking: the other side of it takes it away again.
+    // What is split or given within the programme stays with its sticking: the two sides cancel out.
     cameIn:
       skipped +
       sum('stuck', 'received', 'wentIn', 'restuckIn', 'found', 'splitIn', 'givenIn') -
