@@ -5,7 +5,7 @@ import { book, flag, type Ledger, wonderAt } from './ledger.ts';
 import { withNewest } from './newest-first.ts';
 import { rootedNow } from './rooted.ts';
 
-/** Common practice of the trade: what is still unrooted a week after the lift is not waited for. */
+/** Within a week of its lift a tray found empty was called; later than that nobody can say so for the person. */
 const DAYS_FROM_LIFT_TO_VERDICT = 7;
 
 type Loss = 'died' | 'unaccounted' | 'notRooted' | 'thrownOut';
