@@ -52,8 +52,9 @@ export class ImportService {
   }
 
   async one(caller: Caller, id: string): Promise<Import> {
-    const row = await this.database.inTransaction(caller, (sql) => this.queries.one(sql, id));
-    return told(row, this.progress.of(id));
+    // Asked before the row: a sheet that is done in between would look neither under way nor written.
+    const progress = this.progress.of(id);
+    return told(await this.database.inTransaction(caller, (sql) => this.queries.one(sql, id)), progress);
   }
 
   /**
