@@ -12,6 +12,7 @@ export const LEDGER_REFUSALS = {
   'batch/other-stage': { status: 422, title: 'Those plants are at another stage' },
   'batch/other-sticking': { status: 422, title: 'Those plants are of another sticking' },
   'batch/taxon-needed': { status: 422, title: 'Say which species they are' },
+  'review/id-reused': { status: 422, title: 'That id stands for another decision' },
   'batch/label-taken': { status: 409, title: 'That label has been used before' },
   'batch/held': { status: 409, title: 'These plants are held' },
   'entry/needs-another-look': { status: 409, title: 'The books do not allow that' },

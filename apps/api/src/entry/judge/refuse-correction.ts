@@ -19,11 +19,15 @@ export function refuseCorrection(correction: Correction, target: StoredEntry, au
       was: target.said.kind, asked: correction.instead.saying.kind,
     });
   }
-  if (author.role === 'coordinator' || author.role === 'owner') return;
-  const isLate = Date.parse(now) - Date.parse(target.receivedAt) > MAY_MEND_FOR_MS;
-  if (target.writtenBy !== author.personId || isLate) {
+  if (!mayMend(target, author, now)) {
     throw new DomainError('entry/not-yours', 'you can mend what you wrote yourself until a day after it arrived; ask a coordinator to do it');
   }
+}
+
+/** Those who answer for the stock may mend everything, others what they wrote themselves within the last day. */
+export function mayMend(target: StoredEntry, { role, personId }: Pick<Author, 'role' | 'personId'>, now: string): boolean {
+  if (role === 'coordinator' || role === 'owner') return true;
+  return target.writtenBy === personId && Date.parse(now) - Date.parse(target.receivedAt) <= MAY_MEND_FOR_MS;
 }
 
 /**

@@ -1,0 +1,7 @@
+import { Module } from '@nestjs/common';
+import { ReviewController } from './review.controller.ts';
+import { ReviewQueries } from './review.queries.ts';
+import { ReviewService } from './review.service.ts';
+
+@Module({ controllers: [ReviewController], providers: [ReviewService, ReviewQueries] })
+export class ReviewModule {}

@@ -1,0 +1,6 @@
+import { Module } from '@nestjs/common';
+import { RoundController } from './round.controller.ts';
+import { RoundQueries } from './round.queries.ts';
+
+@Module({ controllers: [RoundController], providers: [RoundQueries] })
+export class RoundModule {}
