@@ -1,5 +1,6 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.ts';
+import { BatchModule } from './batch/batch.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
@@ -7,6 +8,7 @@ import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HttpModule } from './http/http.module.ts';
+import { LabelModule } from './label/label.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
 import { ImportModule } from './import/import.module.ts';
 import { PeopleModule } from './people/people.module.ts';
@@ -15,6 +17,8 @@ import { PlaceModule } from './place/place.module.ts';
 import { ProgrammeModule } from './programme/programme.module.ts';
 import { RecipeModule } from './recipe/recipe.module.ts';
 import { ReadingModule } from './reading/reading.module.ts';
+import { ReviewModule } from './review/review.module.ts';
+import { RoundModule } from './round/round.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
 import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
@@ -33,6 +37,7 @@ export class AppModule {
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
         PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule,
+        BatchModule, LabelModule, RoundModule, ReviewModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -1,6 +1,8 @@
 /** Constraints that say no on our behalf. Any other violated constraint is a defect and answers 500. */
 export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   label_code_is_never_used_again: 'batch/label-taken',
+  review_is_of_an_entry: 'entry/unknown',
+  review_is_assigned_to_a_person: 'record/no-such-person',
   donor_tree_label_is_used_once: 'record/name-taken',
   stand_name_is_used_once: 'record/name-taken',
   taxon_name_is_used_once: 'record/name-taken',
