@@ -25,7 +25,9 @@ export type FunnelQuery = z.infer<typeof FunnelQuery>;
 
 const Share = z.number().min(0).max(1);
 const Interval = z.object({ lower: Share, upper: Share });
-const DonorRate = z.object({ donorId: z.string(), label: z.string(), successes: z.int(), plants: z.int(), rate: Share });
+/** `treeId` is the page to look at: of donor trees that are one clone, the first by label. */
+const Donor = { donorId: z.string(), treeId: z.string(), label: z.string() };
+const DonorRate = z.object({ ...Donor, successes: z.int(), plants: z.int(), rate: Share });
 
 /** How donors differ: an interval with five donors or more, else the best and the worst. */
 export const DonorSpread = z.discriminatedUnion('kind', [
@@ -44,7 +46,8 @@ export const FunnelStage = z.object({
   stage: Stage,
   reached: z.int(), goneOn: z.int(), died: z.record(z.string(), z.int()), unaccounted: z.int(), notRooted: z.int(),
   thrownOut: z.int(), givenOut: z.int(), restuck: z.int(), mixedAway: z.int(), here: z.int(), notFound: z.int(),
-  donors: z.object({ reached: z.int(), here: z.int() }),
+  /** `left`: of those that came so far, the ones that still have a plant, here or later. */
+  donors: z.object({ reached: z.int(), here: z.int(), left: z.int() }),
   survival: Settled.optional(),
   wilson: Interval.optional(),
   byDonor: DonorSpread.optional(),
@@ -54,17 +57,26 @@ export type FunnelStage = z.infer<typeof FunnelStage>;
 /** The day on which a reading was taken, in the programme's zone. */
 const reading = { asOf: z.string(), /** What this programme calls rooted; printed with every rate. */ rootedMeans: z.string() };
 
-export const Funnels = z.object({
-  ...reading,
-  groups: z.array(z.object({ key: z.string(), name: z.string(), stages: z.array(FunnelStage) })),
+export const FunnelGroup = z.object({
+  key: z.string(), name: z.string(),
+  /** Where all its stickings share them; a stand of two species makes two groups. */
+  standId: z.string().nullable(), taxonId: z.string().nullable(), taxon: z.string().nullable(), commonName: z.string().nullable(),
+  /** Days of the first and the last sticking; empty where no sticking day is known. */
+  firstStuckOn: z.string().nullable(), lastStuckOn: z.string().nullable(),
+  stages: z.array(FunnelStage),
 });
+export type FunnelGroup = z.infer<typeof FunnelGroup>;
+
+export const Funnels = z.object({ ...reading, groups: z.array(FunnelGroup) });
 export type Funnels = z.infer<typeof Funnels>;
 
 export const StageDiversity = z.object({
   stage: Stage,
   donors: z.int(), plants: z.int(), mixedPlants: z.int(),
+  /** Plants of each known donor, most first. */
+  perDonor: z.array(z.int()),
   effective: z.object({ order1: z.number(), order2: z.number() }).optional(),
-  largest: z.object({ donorId: z.string(), label: z.string(), plants: z.int(), share: Share }).optional(),
+  largest: z.object({ ...Donor, plants: z.int(), share: Share }).optional(),
   /** Chance that an allele of frequency 0.05 is held. */
   capture: Share,
   withMixed: z.object({ atLeast: z.number(), expected: z.number(), atMost: z.number() }),
@@ -75,7 +87,7 @@ export const Diversity = z.object({
   ...reading,
   /** Donor trees taken to be distinct, for want of evidence. */
   stands: z.array(z.object({
-    standId: z.string(), stand: z.string(), taxonId: z.string(), taxon: z.string(),
+    standId: z.string(), stand: z.string(), taxonId: z.string(), taxon: z.string(), commonName: z.string().nullable(),
     /** Donor trees known in the stand, stuck from or not. */
     donorTrees: z.int(), assumedDistinct: z.int(),
     stages: z.array(StageDiversity),
@@ -86,24 +98,42 @@ export type Diversity = z.infer<typeof Diversity>;
 export const Risk = z.enum(['none-rooted', 'few-rooted', 'falling', 'one-place', 'last-copies', 'perhaps-last-copies']);
 export type Risk = z.infer<typeof Risk>;
 
+/** What is left of one donor: a tree, or several that are one clone. */
+export const DonorHolding = z.object({
+  ...Donor,
+  stand: z.string(), standId: z.string(), taxon: z.string(), commonName: z.string().nullable(),
+  /** Rooted plants at every stage together; null while there are plants and nobody told how many are rooted. */
+  rootedNow: z.int().nullable(),
+  rootedEver: z.int(),
+  /** Plants here now, rooted or not. */
+  plants: z.int(),
+  places: z.int(), wildTree: z.enum(['standing', 'notSeen', 'dead', 'unknown']), risks: z.array(Risk),
+});
+export type DonorHolding = z.infer<typeof DonorHolding>;
+
+/** So many rooted plants or fewer are few. */
+const fewRooted = z.int();
+
 export const DonorsAtRisk = z.object({
   ...reading,
-  /** So many rooted plants or fewer are few. */
-  fewRooted: z.int(),
-  donors: z.array(z.object({
-    donorId: z.string(), label: z.string(), stand: z.string(), taxon: z.string(),
-    rootedNow: z.int(), rootedEver: z.int(), places: z.int(), wildTree: z.enum(['standing', 'notSeen', 'dead', 'unknown']), risks: z.array(Risk),
-  })),
+  fewRooted,
+  donors: z.array(DonorHolding),
   /** Donors with plants here of which nobody has told how many are rooted. */
   notTold: z.int(),
 });
 export type DonorsAtRisk = z.infer<typeof DonorsAtRisk>;
+
+/** Every donor of which something was stuck or received: fewest rooted plants first, those not told last. */
+export const DonorHoldings = z.object({ ...reading, fewRooted, donors: z.array(DonorHolding) });
+export type DonorHoldings = z.infer<typeof DonorHoldings>;
 
 /** What can be chosen in the filters of a reading page. */
 export const ReadingChoices = z.object({
   stands: z.array(z.object({ id: z.string(), name: z.string() })),
   taxa: z.array(z.object({ id: z.string(), name: z.string() })),
   recipes: z.array(z.object({ id: z.string(), name: z.string() })),
+  /** Trays are too many to choose from. */
+  places: z.array(z.object({ id: z.string(), name: z.string() })),
   seasons: z.array(z.object({ year: z.int(), name: z.string() })),
 });
 export type ReadingChoices = z.infer<typeof ReadingChoices>;

@@ -1,42 +1,53 @@
 import type { FunnelQuery, ReadingFilter } from '@sprigline/contract';
 
 export interface Chosen {
-  /** A query answering `sticking_id, donor, stand_id, key, name`. */
+  /** A query answering `sticking_id, donor, stand_id, taxon_id, stuck_on, key, name`. */
   readonly text: string;
   readonly values: readonly unknown[];
 }
 
-/** First year of the season in which a sticking was stuck. `$SEASON` is the programme's first month. */
+/** First year of the season in which a sticking was stuck. */
 const SEASON_YEAR = `extract(year FROM s.stuck_on - make_interval(months => p.season_starts_in - 1))::int`;
 
 /** `2024/25`; where seasons begin in January, `2024`. */
-export const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
+const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
   ELSE (${SEASON_YEAR})::text || '/' || lpad(((${SEASON_YEAR} + 1) % 100)::text, 2, '0') END`;
+
+/** All seasons in which something was stuck. The programme is `$1`. */
+export const SEASONS = `SELECT DISTINCT ${SEASON_YEAR} AS year, ${SEASON_NAME} AS name
+  FROM sticking s JOIN programme p ON p.id = s.programme_id WHERE s.programme_id = $1 AND s.stuck_on IS NOT NULL`;
 
 const GROUPS = {
   all: { key: `'all'`, name: `''` },
-  stand: { key: 'd.stand_id::text', name: 'st.name' },
-  taxon: { key: 's.taxon_id::text', name: 't.scientific_name' },
+  // Never two species in one funnel: the loss of either would not be seen.
+  stand: { key: `st.id::text || '/' || s.taxon_id::text`, name: 'st.name' },
+  taxon: { key: 's.taxon_id::text', name: 'coalesce(t.common_name, t.scientific_name)' },
   season: { key: `(${SEASON_YEAR})::text`, name: SEASON_NAME },
   recipe: { key: 'r.id::text', name: 'r.name' },
-  donor: { key: 'd.id::text', name: 'd.label' },
+  donor: { key: 'coalesce(d.clone_group_id, d.id)::text', name: 'd.label' },
   ageClass: { key: 'd.age_class', name: 'd.age_class' },
 } as const;
 
 const CONDITIONS: Readonly<Record<keyof ReadingFilter, (value: string) => string>> = {
-  standId: (value) => `d.stand_id = ${value}`,
+  // By id, so that the plan starts from the donor trees of the stand, however large the programme is.
+  standId: (value) => `s.id IN (
+    SELECT x.id FROM donor_tree y JOIN sticking x ON x.programme_id = $1 AND x.donor_tree_id = y.id
+    WHERE y.programme_id = $1 AND y.stand_id = ${value}
+    UNION ALL
+    SELECT c.sticking_id FROM donor_tree y JOIN sticking_candidate c ON c.programme_id = $1 AND c.donor_tree_id = y.id
+    JOIN sticking x ON x.programme_id = $1 AND x.id = c.sticking_id AND x.donor_tree_id IS NULL
+    WHERE y.programme_id = $1 AND y.stand_id = ${value}) AND st.id = ${value}`,
   taxonId: (value) => `s.taxon_id = ${value}`,
   donorTreeId: (value) => `s.donor_tree_id = ${value}`,
   recipeId: (value) => `r.id = ${value}`,
   ageClass: (value) => `d.age_class = ${value}`,
   season: (value) => `${SEASON_YEAR} = ${value}`,
-  placeId: (value) => `EXISTS (
-    SELECT FROM batch b JOIN batch_state x ON x.programme_id = b.programme_id AND x.batch_id = b.id
-    WHERE b.programme_id = s.programme_id AND b.sticking_id = s.id AND x.balance > 0 AND x.place_id IN (
-      WITH RECURSIVE inside AS (
-        SELECT id FROM place WHERE programme_id = $1 AND id = ${value}
-        UNION ALL SELECT c.id FROM place c JOIN inside ON c.programme_id = $1 AND c.parent_id = inside.id)
-      SELECT id FROM inside))`,
+  placeId: (value) => `s.id IN (
+    WITH RECURSIVE inside AS (
+      SELECT id FROM place WHERE programme_id = $1 AND id = ${value}
+      UNION ALL SELECT c.id FROM place c JOIN inside ON c.programme_id = $1 AND c.parent_id = inside.id)
+    SELECT b.sticking_id FROM inside JOIN batch_state x ON x.programme_id = $1 AND x.place_id = inside.id AND x.balance > 0
+    JOIN batch b ON b.programme_id = $1 AND b.id = x.batch_id)`,
 };
 
 /** The stickings that a reading is of. The programme is `$1`; filters follow as further parameters. */
@@ -49,13 +60,19 @@ export function chosenStickings(programmeId: string, { by, ...filter }: FunnelQu
   return {
     values,
     text: `
-      SELECT s.id AS sticking_id, coalesce(d.clone_group_id, d.id) AS donor, d.stand_id,
+      SELECT s.id AS sticking_id, coalesce(d.clone_group_id, d.id) AS donor, st.id AS stand_id, s.taxon_id, s.stuck_on,
              coalesce(${key}, '') AS key, coalesce(${name}, '') AS name
       FROM sticking s
       JOIN programme p ON p.id = s.programme_id
       JOIN taxon t ON t.programme_id = s.programme_id AND t.id = s.taxon_id
       LEFT JOIN donor_tree d ON d.programme_id = s.programme_id AND d.id = s.donor_tree_id
-      LEFT JOIN stand st ON st.programme_id = d.programme_id AND st.id = d.stand_id
+      -- Where the donor is unknown, the stand is known if all that it may be stand there.
+      LEFT JOIN LATERAL (
+        SELECT min(y.stand_id::text)::uuid AS stand_id FROM sticking_candidate c
+        JOIN donor_tree y ON y.programme_id = c.programme_id AND y.id = c.donor_tree_id
+        WHERE s.donor_tree_id IS NULL AND c.programme_id = s.programme_id AND c.sticking_id = s.id
+        HAVING count(DISTINCT y.stand_id) = 1) perhaps ON true
+      LEFT JOIN stand st ON st.programme_id = s.programme_id AND st.id = coalesce(d.stand_id, perhaps.stand_id)
       LEFT JOIN recipe_version v ON v.programme_id = s.programme_id AND v.id = s.recipe_version_id
       LEFT JOIN recipe r ON r.programme_id = v.programme_id AND r.id = v.recipe_id
       WHERE ${['s.programme_id = $1', ...conditions].join(' AND ')}`,

@@ -1,16 +1,16 @@
-import type { Diversity, DonorsAtRisk, Funnels } from '@sprigline/contract';
+import type { Diversity, DonorHolding, DonorHoldings, DonorsAtRisk, Funnels } from '@sprigline/contract';
 import { csvOf } from '../http/csv.ts';
 
 /** Headings say what stands below them, and in what unit; shares are between 0 and 1. */
 export const funnelsAsCsv = ({ groups, asOf, rootedMeans }: Funnels): string =>
   csvOf(
-    ['group', 'stage', 'plants reached', 'went on', 'died', 'unaccounted', 'not rooted', 'thrown out', 'given out', 'stuck again', 'here', 'of those not found',
-      'donors reached', 'donors here', 'settled rate', 'undecided share', 'if none of the rest', 'if all of the rest', 'Wilson lower', 'Wilson upper',
+    ['group', 'species', 'stage', 'plants reached', 'went on', 'died', 'unaccounted', 'not rooted', 'thrown out', 'given out', 'stuck again', 'gone into mixed batches', 'here', 'of those not found',
+      'donors reached', 'donors here', 'donors left here or later', 'settled rate', 'undecided share', 'if none of the rest', 'if all of the rest', 'Wilson lower', 'Wilson upper',
       'by donor lower', 'by donor upper', 'as of', 'rooted means'],
-    groups.flatMap(({ name, stages }) =>
+    groups.flatMap(({ name, taxon, stages }) =>
       stages.map((stage) => [
-        name, stage.stage, stage.reached, stage.goneOn, sumOf(stage.died), stage.unaccounted, stage.notRooted, stage.thrownOut, stage.givenOut, stage.restuck,
-        stage.here, stage.notFound, stage.donors.reached, stage.donors.here, stage.survival?.rate, stage.survival?.undecidedShare,
+        name, taxon ?? undefined, stage.stage, stage.reached, stage.goneOn, sumOf(stage.died), stage.unaccounted, stage.notRooted, stage.thrownOut, stage.givenOut, stage.restuck, stage.mixedAway,
+        stage.here, stage.notFound, stage.donors.reached, stage.donors.here, stage.donors.left, stage.survival?.rate, stage.survival?.undecidedShare,
         stage.survival?.range.lower, stage.survival?.range.upper, stage.wilson?.lower, stage.wilson?.upper,
         ...(stage.byDonor?.kind === 'interval' ? [stage.byDonor.lower, stage.byDonor.upper] : [undefined, undefined]), asOf, rootedMeans,
       ]),
@@ -29,10 +29,17 @@ export const diversityAsCsv = ({ stands, asOf }: Diversity): string =>
     ),
   );
 
-export const atRiskAsCsv = ({ donors, asOf }: DonorsAtRisk): string =>
+export const atRiskAsCsv = ({ donors, asOf }: DonorsAtRisk): string => donorsAsCsv(donors, asOf);
+
+export const holdingsAsCsv = ({ donors, asOf }: DonorHoldings): string => donorsAsCsv(donors, asOf);
+
+/** Nothing under "rooted plants now": there are plants, and nobody told how many are rooted. */
+const donorsAsCsv = (donors: readonly DonorHolding[], asOf: string): string =>
   csvOf(
-    ['donor tree', 'stand', 'species', 'rooted plants now', 'rooted plants ever', 'places', 'wild tree', 'risks', 'as of'],
-    donors.map((donor) => [donor.label, donor.stand, donor.taxon, donor.rootedNow, donor.rootedEver, donor.places, donor.wildTree, donor.risks.join('; '), asOf]),
+    ['donor tree', 'stand', 'species', 'rooted plants now', 'rooted plants ever', 'plants', 'places', 'wild tree', 'risks', 'as of'],
+    donors.map((donor) => [
+      donor.label, donor.stand, donor.taxon, donor.rootedNow ?? undefined, donor.rootedEver, donor.plants, donor.places, donor.wildTree, donor.risks.join('; '), asOf,
+    ]),
   );
 
 const sumOf = (died: Readonly<Record<string, number>>): number => Object.values(died).reduce((sum, n) => sum + n, 0);

@@ -1,8 +1,8 @@
 import { Controller, Get, Header, Param, Query, SerializeOptions } from '@nestjs/common';
-import { Diversity, DonorsAtRisk, FunnelQuery, Funnels, ProgrammePath, ReadingChoices, ReadingFilter } from '@sprigline/contract';
+import { Diversity, DonorHoldings, DonorsAtRisk, FunnelQuery, Funnels, ProgrammePath, ReadingChoices, ReadingFilter } from '@sprigline/contract';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { Allow, MEMBERS } from '../http/rule.ts';
-import { atRiskAsCsv, diversityAsCsv, funnelsAsCsv } from './reading-csv.ts';
+import { atRiskAsCsv, diversityAsCsv, funnelsAsCsv, holdingsAsCsv } from './reading-csv.ts';
 import { ReadingService } from './reading.service.ts';
 
 const CSV = 'text/csv; charset=utf-8; header=present';
@@ -57,6 +57,22 @@ export class ReadingController {
   @Header('content-disposition', 'attachment; filename="donors-at-risk.csv"')
   async atRiskCsv(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: ReadingFilter }) filter: ReadingFilter, @TheCaller() caller: Caller): Promise<string> {
     return atRiskAsCsv(await this.readings.atRisk(caller, filter));
+  }
+
+  /** Every donor, fewest rooted plants first. */
+  @Get('donors')
+  @Allow(...MEMBERS)
+  @SerializeOptions({ schema: DonorHoldings })
+  holdings(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: ReadingFilter }) filter: ReadingFilter, @TheCaller() caller: Caller): Promise<DonorHoldings> {
+    return this.readings.holdings(caller, filter);
+  }
+
+  @Get('donors.csv')
+  @Allow(...MEMBERS)
+  @Header('content-type', CSV)
+  @Header('content-disposition', 'attachment; filename="donors.csv"')
+  async holdingsCsv(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: ReadingFilter }) filter: ReadingFilter, @TheCaller() caller: Caller): Promise<string> {
+    return holdingsAsCsv(await this.readings.holdings(caller, filter));
   }
 
   /** What the filters of a reading can be set to. */

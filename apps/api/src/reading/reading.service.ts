@@ -1,83 +1,98 @@
 import { Injectable } from '@nestjs/common';
-import type { Diversity, DonorsAtRisk, FunnelQuery, Funnels, FunnelStage, ReadingChoices, ReadingFilter } from '@sprigline/contract';
+import type { Diversity, DonorHoldings, DonorsAtRisk, FunnelQuery, Funnels, FunnelStage, ReadingChoices, ReadingFilter } from '@sprigline/contract';
 import { diversityOfStand, donorsAtRisk, survivalFunnel, type DonorSpread, type FunnelStage as Worked } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import type { Caller } from '../http/caller.ts';
-import { DiversityQueries, type HoldingRow } from './diversity.queries.ts';
+import { DiversityQueries } from './diversity.queries.ts';
 import { FunnelQueries } from './funnel.queries.ts';
+import { HeadQueries, type NamedDonor, type NamedDonors } from './head.queries.ts';
+import { HoldingQueries, type HoldingRow } from './holding.queries.ts';
 
 /** The programme's own lines would stand in its settings; until they do, these are used and printed. */
 const LIMITS = { fewRooted: 5, fallenBy: 0.5 };
-
-type Labels = ReadonlyMap<string, string>;
 
 @Injectable()
 export class ReadingService {
   constructor(
     private readonly database: Database,
+    private readonly headQueries: HeadQueries,
     private readonly funnelQueries: FunnelQueries,
     private readonly diversityQueries: DiversityQueries,
+    private readonly holdingQueries: HoldingQueries,
   ) {}
 
   /** The paired funnel of each group of the chosen stickings. */
   async funnels(caller: Caller, query: FunnelQuery): Promise<Funnels> {
     return this.database.inTransaction(caller, async (sql) => {
-      const head = await this.funnelQueries.head(sql, caller.programmeId);
-      const groups = (await this.funnelQueries.tallies(sql, caller.programmeId, query)).map(({ key, name, tallies }) => ({ key, name, stages: survivalFunnel(tallies) }));
-      const labels = await this.funnelQueries.labels(sql, groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor))));
-      return { ...head, groups: groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withLabels(stage, labels)) })) };
+      const head = await this.headQueries.head(sql, caller.programmeId);
+      const groups = (await this.funnelQueries.tallies(sql, caller.programmeId, query)).map(({ tallies, ...group }) => ({ ...group, stages: survivalFunnel(tallies) }));
+      const named = groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor)));
+      const donors = await this.headQueries.donors(sql, caller.programmeId, named);
+      return { ...head, groups: groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withNames(stage, donors)) })) };
     });
   }
 
   /** Diversity at each stage, one stand and taxon at a time. */
   async diversity(caller: Caller, filter: ReadingFilter): Promise<Diversity> {
     return this.database.inTransaction(caller, async (sql) => {
-      const head = await this.funnelQueries.head(sql, caller.programmeId);
+      const head = await this.headQueries.head(sql, caller.programmeId);
       const stands = (await this.diversityQueries.stands(sql, caller.programmeId, filter)).map(({ plants, ...stand }) => ({ ...stand, stages: diversityOfStand(plants) }));
-      const labels = await this.funnelQueries.labels(sql, stands.flatMap(({ stages }) => stages.flatMap(({ largest }) => (largest ? [largest.donorId] : []))));
+      const named = stands.flatMap(({ stages }) => stages.flatMap(({ largest }) => (largest ? [largest.donorId] : [])));
+      const donors = await this.headQueries.donors(sql, caller.programmeId, named);
       return {
         ...head,
         stands: stands.map((stand) => ({
-          standId: stand.stand_id, stand: stand.stand, taxonId: stand.taxon_id, taxon: stand.taxon,
-          donorTrees: stand.donor_trees, assumedDistinct: stand.assumed_distinct,
-          stages: stand.stages.map(({ largest, ...stage }) => ({ ...stage, ...(largest && { largest: { ...largest, label: labels.get(largest.donorId) ?? '' } }) })),
+          ...stand,
+          stages: stand.stages.map(({ largest, perDonor, ...stage }) => ({ ...stage, perDonor: [...perDonor], ...(largest && { largest: nameOf(largest, donors) }) })),
         })),
       };
+    });
+  }
+
+  /** Every donor, fewest rooted plants first, with what speaks against it. */
+  async holdings(caller: Caller, filter: ReadingFilter): Promise<DonorHoldings> {
+    return this.database.inTransaction(caller, async (sql) => {
+      const head = await this.headQueries.head(sql, caller.programmeId);
+      const rows = await this.holdingQueries.holdings(sql, caller.programmeId, filter);
+      const risks = new Map(atRisk(rows).map((donor) => [donor.donorId, donor.risks]));
+      return { ...head, fewRooted: LIMITS.fewRooted, donors: rows.map((row) => ({ ...row, risks: [...(risks.get(row.donorId) ?? [])] })) };
     });
   }
 
   /** Donors that may be lost soon, the most pressing first. */
   async atRisk(caller: Caller, filter: ReadingFilter): Promise<DonorsAtRisk> {
     return this.database.inTransaction(caller, async (sql) => {
-      const head = await this.funnelQueries.head(sql, caller.programmeId);
-      const holdings = await this.diversityQueries.holdings(sql, caller.programmeId, filter);
-      const told = holdings.filter((row): row is HoldingRow & { rootedNow: number } => row.rootedNow !== null);
-      const byId = new Map(told.map((row) => [row.donorId, row]));
-      const donors = donorsAtRisk(told.map(({ rootedEver, ...row }) => ({ ...row, rootedEarlier: [rootedEver] })), LIMITS);
-      return {
-        ...head,
-        fewRooted: LIMITS.fewRooted,
-        notTold: holdings.length - told.length,
-        donors: donors.flatMap(({ donorId, risks }) => {
-          const row = byId.get(donorId);
-          return row ? [{ ...row, risks: [...risks] }] : [];
-        }),
-      };
+      const head = await this.headQueries.head(sql, caller.programmeId);
+      const rows = await this.holdingQueries.holdings(sql, caller.programmeId, filter);
+      const donors = atRisk(rows).map(({ risks, rootedEarlier: _, ...row }) => ({ ...row, risks: [...risks] }));
+      return { ...head, fewRooted: LIMITS.fewRooted, notTold: rows.filter(({ rootedNow }) => rootedNow === null).length, donors };
     });
   }
 
   async choices(caller: Caller): Promise<ReadingChoices> {
-    return this.database.inTransaction(caller, (sql) => this.diversityQueries.choices(sql, caller.programmeId));
+    return this.database.inTransaction(caller, (sql) => this.headQueries.choices(sql, caller.programmeId));
   }
+}
+
+/** Of those whose rooted plants somebody told: unknown is not none. */
+function atRisk(rows: readonly HoldingRow[]) {
+  const told = rows.flatMap(({ rootedNow, ...row }) => (rootedNow === null ? [] : [{ ...row, rootedNow, rootedEarlier: [row.rootedEver] }]));
+  const byId = new Map(told.map((row) => [row.donorId, row]));
+  return donorsAtRisk(told, LIMITS).flatMap(({ donorId, risks }) => {
+    const row = byId.get(donorId);
+    return row ? [{ ...row, risks }] : [];
+  });
 }
 
 const namedDonors = (spread: DonorSpread | undefined): string[] =>
   spread?.kind === 'best-and-worst' ? [spread.best.donorId, spread.worst.donorId] : [];
 
-function withLabels({ byDonor, ...stage }: Worked, labels: Labels): FunnelStage {
+const nameOf = <R extends { readonly donorId: string }>(of: R, donors: NamedDonors): R & NamedDonor =>
+  ({ ...of, ...(donors.get(of.donorId) ?? { donorId: of.donorId, treeId: of.donorId, label: '' }) });
+
+function withNames({ byDonor, ...stage }: Worked, donors: NamedDonors): FunnelStage {
   const named = { ...stage, died: { ...stage.died } };
   if (!byDonor) return named;
   if (byDonor.kind === 'interval') return { ...named, byDonor };
-  const label = <R extends { readonly donorId: string }>(rate: R) => ({ ...rate, label: labels.get(rate.donorId) ?? '' });
-  return { ...named, byDonor: { ...byDonor, best: label(byDonor.best), worst: label(byDonor.worst) } };
+  return { ...named, byDonor: { ...byDonor, best: nameOf(byDonor.best, donors), worst: nameOf(byDonor.worst, donors) } };
 }

@@ -19,6 +19,7 @@ describe('diversityOfStand', () => {
 
     expect(liner).toMatchObject({
       donors: 3,
+      perDonor: [5, 3, 2],
       plants: 10,
       mixedPlants: 1,
       largest: { donorId: 'A', plants: 5, share: 1 / 2 },

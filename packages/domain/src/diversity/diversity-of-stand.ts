@@ -21,6 +21,8 @@ export interface StageDiversity {
   /** Plants of a known donor; all figures but `withMixed` are of these. */
   readonly plants: number;
   readonly mixedPlants: number;
+  /** Plants of each known donor, most first. */
+  readonly perDonor: readonly number[];
   /** Not there without a plant of a known donor. */
   readonly effective?: EffectiveDonors;
   /** The donor with most plants, the first by id among equals. Not there without a plant of a known donor. */
@@ -61,6 +63,7 @@ function diversityAt(stage: Stage, rows: readonly StandPlants[]): StageDiversity
   return {
     stage,
     donors: present.length,
+    perDonor: present.map(([, plants]) => plants).toSorted((a, b) => b - a),
     ...sharesOf(present),
     mixedPlants: mixed.reduce((sum, { plants }) => sum + plants, 0),
     capture: alleleCapture(present.length, COMMON_ALLELE),

@@ -36,10 +36,10 @@ describe('survivalFunnel', () => {
     expect(funnel.map(({ goneOn }) => goneOn)).toEqual([11, 6, 5, 0]);
     expect(funnel.map(({ here }) => here)).toEqual([3, 7, 0, 4]);
     expect(funnel.map(({ donors }) => donors)).toEqual([
-      { reached: 2, here: 1 },
-      { reached: 2, here: 2 },
-      { reached: 1, here: 0 },
-      { reached: 1, here: 1 },
+      { reached: 2, here: 1, left: 2 },
+      { reached: 2, here: 2, left: 2 },
+      { reached: 1, here: 0, left: 1 },
+      { reached: 1, here: 1, left: 1 },
     ]);
     // 11 of (11 + 5 + 2 + 7); 2 skippers and 4 potted of (6 + 1); 5 of 5; 3 found alive of (3 + 1).
     expect(funnel.map(({ survival }) => survival?.rate)).toEqual([11 / 25, 6 / 7, 1, 3 / 4]);
@@ -50,6 +50,19 @@ describe('survivalFunnel', () => {
       best: { donorId: 'A', successes: 10, plants: 17 },
       worst: { donorId: 'B', successes: 1, plants: 8 },
     });
+  });
+
+  test('a donor whose plants went on is not lost, one whose plants all died is', () => {
+    const funnel = survivalFunnel([
+      row('A', 'cutting', 4, { goneOn: 4 }),
+      row('A', 'liner', 4, { here: 4 }),
+      row('B', 'cutting', 4, { goneOn: 2, died: { rot: 2 } }),
+      row('B', 'liner', 2, { died: { frost: 2 } }),
+      row('C', 'potted', 3, { here: 3 }),
+      row(undefined, 'liner', 5, { here: 5 }),
+    ]);
+
+    expect(funnel.map(({ donors }) => [donors.reached, donors.left])).toEqual([[2, 1], [2, 1], [1, 1], [0, 0]]);
   });
 
   // Newcombe RG (1998) Stat. Med. 17:857-872, Table I, method 3: 81 of 263, from memory.

@@ -14,6 +14,8 @@ export interface FunnelStage extends StageSum {
     readonly reached: number;
     /** Donors with at least one plant here now. */
     readonly here: number;
+    /** Of those that came so far, the ones that still have a plant, here or at a later stage. */
+    readonly left: number;
   };
   /** Not there when no plant has been decided or waits for it. At `planted` it is the share alive. */
   readonly survival?: SettledRate;
@@ -40,10 +42,14 @@ export interface FunnelStage extends StageSum {
  */
 export function survivalFunnel(tallies: readonly StageTally[]): readonly FunnelStage[] {
   tallies.forEach(refuseUnlessSound);
-  return STAGES.map((stage) => funnelStage(stage, tallies.filter((tally) => tally.stage === stage)));
+  return STAGES.map((stage, at) => {
+    const alive = new Set(tallies.filter((tally) => STAGES.indexOf(tally.stage) >= at && tally.here > 0).map(({ donorId }) => donorId));
+    return funnelStage(stage, tallies.filter((tally) => tally.stage === stage), alive);
+  });
 }
 
-function funnelStage(stage: Stage, tallies: readonly StageTally[]): FunnelStage {
+/** @param alive donors with a plant at this stage or a later one */
+function funnelStage(stage: Stage, tallies: readonly StageTally[], alive: ReadonlySet<string | undefined>): FunnelStage {
   const sums = new Map<string, StageSum>();
   for (const tally of tallies) {
     const { donorId } = tally;
@@ -57,6 +63,7 @@ function funnelStage(stage: Stage, tallies: readonly StageTally[]): FunnelStage 
     donors: {
       reached: each.filter(({ reached }) => reached > 0).length,
       here: each.filter(({ here }) => here > 0).length,
+      left: [...sums].filter(([donorId, { reached }]) => reached > 0 && alive.has(donorId)).length,
     },
     ...survivalOf(total, sums, stage),
   };
