@@ -87,7 +87,10 @@ export default ts.config(
   },
 );
 
-/** The compiler knows undefined names in TypeScript; plain JavaScript needs them told. */
+/**
+ * The compiler knows undefined names in TypeScript; plain JavaScript needs them told.
+ * @returns {Record<string, 'readonly'>}
+ */
 function nodeGlobals() {
   const names = ['process', 'console', 'Buffer', 'URL', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'fetch', 'module', 'NodeJS'];
   const browser = ['window', 'document', 'navigator', 'self', 'caches', 'location', 'Response', 'Request', 'localStorage', 'FormData'];

@@ -45,18 +45,36 @@ function askedFor(folder) {
 /** @param {string} folder */
 function usual(folder) {
   makeOpen(folder);
-  const place = join(folder, 'place');
-  if (existsSync(place)) return readFileSync(place, 'utf8').trim();
+  const remembered = rememberedPlace(folder);
+  if (remembered !== undefined) return remembered;
   if (existsSync(join(folder, 'cluster')) || isReachable(folder)) return folder;
 
   const elsewhere = systemHome(folder);
-  writeFileSync(place, `${elsewhere}\n`);
+  writeFileSync(join(folder, 'place'), `${elsewhere}\n${cloneOf(folder)}\n`);
   return elsewhere;
 }
 
+/**
+ * A clone that was moved takes its data along. A copy begins with data of its
+ * own: two services on the same books would surprise everybody.
+ *
+ * @param {string} folder
+ * @returns {string | undefined}
+ */
+function rememberedPlace(folder) {
+  const file = join(folder, 'place');
+  if (!existsSync(file)) return undefined;
+  const [home, clone] = readFileSync(file, 'utf8').trim().split('\n');
+  const isCopy = clone !== cloneOf(folder) && (!isRoot() || existsSync(join(String(clone), '.data', 'place')));
+  return isCopy ? undefined : home;
+}
+
+/** @param {string} folder */
+const cloneOf = (folder) => realpathSync(join(folder, '..'));
+
 /** @param {string} folder */
 function systemHome(folder) {
-  const clone = realpathSync(join(folder, '..'));
+  const clone = cloneOf(folder);
   const mark = createHash('sha256').update(clone).digest('hex').slice(0, 8);
   const home = join(SYSTEM_HOME, `${basename(clone)}-${mark}`);
   makeOpen(SYSTEM_HOME);

@@ -1,0 +1,53 @@
+import { createApi, makeSetupLink } from '@sprigline/api';
+import pg from 'pg';
+import { accountsOf, HANDLE } from './accounts.mjs';
+import { bringSheet } from './bring-sheet.mjs';
+import { Client } from './client.mjs';
+import { makePeople } from './people.mjs';
+import { makeRecords } from './records.mjs';
+import { workTheAutumn } from './autumn.mjs';
+
+/** @typedef {import('./accounts.mjs').Install} Install */
+
+/**
+ * Loads the invented Harrowdale programme into an empty install, through the same
+ * door as everybody: what the demo shows has been accepted by the API.
+ *
+ * @param {Install & { databaseUrls: { app: string, auth: string, keeper: string } }} install
+ * @param {string} ownerUrl login that may mark the programme as a demo
+ * @throws {Error} when a programme is there already: examples never stand among real trees
+ */
+export async function loadDemo(install, ownerUrl) {
+  const link = await makeSetupLink(install);
+  if (link === undefined) throw new Error('The demo is loaded into an empty install only; this one holds a programme already.');
+
+  const app = await createApi({ ...install, port: 0, log: 'error' });
+  try {
+    const accounts = accountsOf(install.secret);
+    const owner = new Client(app, install.baseUrl);
+    await owner.send('POST', '/api/v1/setup', {
+      token: link.split('/').at(-1),
+      account: accounts.owner,
+      programme: { handle: HANDLE, name: 'Harrowdale', zone: 'Europe/London', seasonStartsIn: 10, rootedMeans: 'one root of 1 cm or more, seen' },
+    });
+    await owner.signIn(accounts.owner);
+    await markAsDemo(ownerUrl);
+    await makePeople(owner, app, install);
+    const records = await makeRecords(owner);
+    await bringSheet(owner);
+    await workTheAutumn(owner, records);
+  } finally {
+    await app.close();
+  }
+}
+
+/** @param {string} ownerUrl */
+async function markAsDemo(ownerUrl) {
+  const client = new pg.Client({ connectionString: ownerUrl });
+  await client.connect();
+  try {
+    await client.query('UPDATE programme SET is_demo = true WHERE handle = $1', [HANDLE]);
+  } finally {
+    await client.end();
+  }
+}
