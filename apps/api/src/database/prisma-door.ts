@@ -8,8 +8,8 @@ import { Prisma, PrismaClient } from './generated/client.ts';
 /** Plain records inside one transaction, seen by one caller. */
 export type Records = Prisma.TransactionClient;
 
-/** What Prisma answers when two transactions crossed: the whole one is tried again. */
-const CROSSED = 'P2034';
+/** Serialisation failures and deadlocks: the whole transaction is tried again. */
+const CROSSED = new Set(['40001', '40P01']);
 const TRIES = 8;
 /** For a connection, and for the whole transaction: longer means that something hangs. */
 const WAIT_MS = 15_000;
@@ -55,4 +55,9 @@ export class PrismaDoor implements OnApplicationShutdown {
   }
 }
 
-const isCrossed = (error: unknown): boolean => error instanceof Prisma.PrismaClientKnownRequestError && error.code === CROSSED;
+/** Prisma's own code is P2034 for its calls and P2010 for SQL, so the database's code is asked for. */
+function isCrossed(error: unknown): boolean {
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false;
+  const meta = error.meta as { driverAdapterError?: { cause?: { originalCode?: string } } } | undefined;
+  return error.code === 'P2034' || CROSSED.has(meta?.driverAdapterError?.cause?.originalCode ?? '');
+}
