@@ -6,8 +6,9 @@ import { randomUUID } from 'node:crypto';
 import { SHEET_BYTES } from '@sprigline/contract';
 import { AppModule } from './app.module.ts';
 import { Settings, type SettingsInput } from './config/settings.ts';
+import { refuseUnsafeLogin } from './database/login-check.ts';
 import { STAMP, stampFor } from './http/asked-from.ts';
-import { guardTheFront } from './http/front.ts';
+import { answerUnreadable, guardTheFront } from './http/front.ts';
 import { SignIn } from './sign-in/sign-in.module.ts';
 import { mountSignIn } from './sign-in/sign-in.routes.ts';
 
@@ -20,7 +21,14 @@ const BODY_LIMIT = 2 * 1024 * 1024;
 /** The application, ready to be asked with `inject`, not yet listening. */
 export async function createApi(input: SettingsInput, web?: Web): Promise<NestFastifyApplication> {
   const settings = Settings.parse(input);
-  const adapter = new FastifyAdapter({ bodyLimit: BODY_LIMIT, genReqId: () => randomUUID(), return503OnClosing: true, trustProxy: settings.trustedProxies });
+  await refuseUnsafeLogin(settings.databaseUrls.app);
+  const adapter = new FastifyAdapter({
+    bodyLimit: BODY_LIMIT,
+    genReqId: () => randomUUID(),
+    return503OnClosing: true,
+    trustProxy: settings.trustedProxies,
+    frameworkErrors: answerUnreadable(settings),
+  });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(settings), adapter, {
     logger: settings.log === 'silent' ? false : settings.log === 'info' ? ['error', 'warn'] : ['error', 'warn', 'debug'],
   });

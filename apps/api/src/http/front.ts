@@ -5,6 +5,14 @@ import { refuseForms, refuseOtherSites } from './other-sites.ts';
 import { securityHeaders } from './security-headers.ts';
 import { sendProblem } from './send-problem.ts';
 
+/** Answers addresses that Fastify cannot even read; no hook runs for them. */
+export const answerUnreadable =
+  (settings: Settings) =>
+  (error: unknown, request: FastifyRequest, reply: FastifyReply): void => {
+    void reply.headers({ ...securityHeaders(settings.baseUrl), 'x-request-id': request.id });
+    sendProblem(error, request, reply);
+  };
+
 /** What happens to every request before its route is looked at, pages included. */
 export function guardTheFront(fastify: FastifyInstance, settings: Settings): void {
   const headers = securityHeaders(settings.baseUrl);
