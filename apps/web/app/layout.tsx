@@ -33,7 +33,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
           {t('skip')}
         </a>
         {/* Only what fields and keypads say goes to the browser; all other words stay here. */}
-        <NextIntlClientProvider messages={{ ui: messages.ui, refusals: messages.refusals }}>{children}</NextIntlClientProvider>
+        <NextIntlClientProvider messages={{ ui: messages.ui }}>{children}</NextIntlClientProvider>
       </body>
     </html>
   );

@@ -32,3 +32,9 @@ export function sayDay(day: string, style: 'long' | 'short' = 'short', locale = 
 export function sayMoment(moment: string, zone: string, locale = 'en-GB'): string {
   return new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' }).format(new Date(moment));
 }
+
+/** The twelve months by name, January first. */
+export function months(locale = 'en-GB'): string[] {
+  const name = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', month: 'long' });
+  return Array.from({ length: 12 }, (_, month) => name.format(new Date(Date.UTC(2026, month, 1))));
+}

@@ -5,6 +5,8 @@ export interface FormState {
   /** Counts sendings, so that fields show what was typed and the summary takes the focus again. */
   readonly turn: number;
   readonly problem?: Problem;
+  /** The problem in words for a person. */
+  readonly words?: string;
   /** What was typed, by field, so that nothing has to be typed twice. Never a password. */
   readonly values: Readonly<Record<string, string>>;
   readonly isDone?: boolean;

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { FormState } from './form-state.ts';
 import { Refused } from './refused.ts';
+import { wordsFor } from './words-for.ts';
 
 /** Never sent back into a page. */
 const SECRET = /password/i;
@@ -16,7 +17,7 @@ export async function submit(before: FormState, form: FormData, send: () => Prom
     return { turn, values: {}, isDone: true };
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    return { turn, values: typedInto(form), problem: error.problem };
+    return { turn, values: typedInto(form), problem: error.problem, words: await wordsFor(error.problem) };
   }
 }
 

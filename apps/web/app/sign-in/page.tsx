@@ -9,11 +9,12 @@ export async function generateMetadata(): Promise<Metadata> {
   return { title: t('title') };
 }
 
-export default async function SignInPage({ searchParams }: { searchParams: Promise<{ next?: string; left?: string }> }) {
-  const { next, left } = await searchParams;
+export default async function SignInPage({ searchParams }: { searchParams: Promise<{ next?: string; left?: string; reset?: string }> }) {
+  const { next, left, reset } = await searchParams;
   const t = await getTranslations('account.signIn');
+  const said = left !== undefined ? t('left') : reset !== undefined ? t('reset') : undefined;
   return (
-    <DoorPage heading={t('title')} lead={left === undefined ? undefined : <p role="status">{t('left')}</p>}>
+    <DoorPage heading={t('title')} lead={said && <p role="status">{said}</p>}>
       <SignInForm next={wayBack(next)} />
       <p className="mt-8 text-sm text-ink-soft">{t('forgot')}</p>
       <p className="mt-2 text-sm text-ink-soft">{t('newHere')}</p>

@@ -5,9 +5,9 @@ import { TextField } from '../../ui/form/text-field.tsx';
 import { signIn } from './sign-in.action.ts';
 
 export function SignInForm({ next }: { next: string }) {
-  const words = useMessages().account.signIn;
+  const { fields, signIn: words } = useMessages().account;
   return (
-    <ActionForm action={signIn} labels={words.fields} send={words.send}>
+    <ActionForm action={signIn} labels={fields} send={words.send}>
       <input type="hidden" name="next" value={next} />
       <TextField name="email" type="email" autoComplete="username" />
       <PasswordField name="password" autoComplete="current-password" />

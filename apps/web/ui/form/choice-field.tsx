@@ -2,7 +2,8 @@
 
 import { useTranslations } from 'next-intl';
 import type { ReactNode } from 'react';
-import { Field, INPUT } from './field.tsx';
+import { Field } from './field.tsx';
+import { INPUT } from './input-class.ts';
 import { describedBy, useField } from './form-context.ts';
 
 export interface Choice {

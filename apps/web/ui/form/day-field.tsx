@@ -3,9 +3,10 @@
 import { useTranslations } from 'next-intl';
 import { type ReactNode, useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
-import { INPUT } from './field.tsx';
+
 import { ChoiceGroup, MARK, PLATE } from './choice-group.tsx';
 import { describedBy, useField } from './form-context.ts';
+import { INPUT } from './input-class.ts';
 
 interface DayFieldProps {
   readonly name: string;

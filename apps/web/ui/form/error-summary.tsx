@@ -2,15 +2,13 @@
 
 import { useTranslations } from 'next-intl';
 import { useContext, useEffect, useRef } from 'react';
-import { useWordsFor } from '../words-for.ts';
 import { strayErrors } from './field-errors.ts';
 import { FormContext } from './form-context.ts';
 
 /** Everything that is wrong, with a way to each field. Takes the focus when it appears, and marks the page's title. */
 export function ErrorSummary() {
-  const { problem, labels, errors } = useContext(FormContext);
+  const { problem, words, labels, errors } = useContext(FormContext);
   const t = useTranslations('ui');
-  const wordsFor = useWordsFor();
   const box = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
@@ -28,7 +26,7 @@ export function ErrorSummary() {
       <h2 id="there-is-a-problem" className="text-lg text-rust">
         {t('problem')}
       </h2>
-      <p className="mt-1">{wordsFor(problem)}</p>
+      <p className="mt-1">{words}</p>
       <ul className="mt-2 grid gap-1 empty:hidden">
         {Object.entries(errors).map(([name, error]) => (
           <li key={name}>

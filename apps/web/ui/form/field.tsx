@@ -13,8 +13,6 @@ interface FieldProps {
   readonly errorId: string;
 }
 
-export const INPUT = 'min-h-14 w-full rounded-md border-2 border-line-strong bg-sheet px-4 py-2 text-lg text-ink aria-[invalid=true]:border-rust';
-
 /** The frame of one field: its label, its hint, what is wrong with it, then the field itself. */
 export function Field({ name, hint, isOptional, hintId, errorId, children }: FieldProps) {
   const { label, error } = useField(name);

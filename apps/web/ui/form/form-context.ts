@@ -6,6 +6,8 @@ import { createContext, useContext, useId } from 'react';
 export interface FormTalk {
   readonly turn: number;
   readonly problem: Problem | undefined;
+  /** The problem in words for a person. */
+  readonly words: string | undefined;
   readonly values: Readonly<Record<string, string>>;
   /** What each field is called, by its name. Fields and the summary of errors both read it here. */
   readonly labels: Readonly<Record<string, string>>;
@@ -13,7 +15,7 @@ export interface FormTalk {
   readonly errors: Readonly<Record<string, string>>;
 }
 
-export const FormContext = createContext<FormTalk>({ turn: 0, problem: undefined, values: {}, labels: {}, errors: {} });
+export const FormContext = createContext<FormTalk>({ turn: 0, problem: undefined, words: undefined, values: {}, labels: {}, errors: {} });
 
 interface FieldTalk {
   readonly label: string;

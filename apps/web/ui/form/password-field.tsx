@@ -3,7 +3,8 @@
 import { useTranslations } from 'next-intl';
 import { type ReactNode, useState } from 'react';
 import { buttonClass } from '../button-class.ts';
-import { Field, INPUT } from './field.tsx';
+import { Field } from './field.tsx';
+import { INPUT } from './input-class.ts';
 import { describedBy, useField } from './form-context.ts';
 
 interface PasswordFieldProps {

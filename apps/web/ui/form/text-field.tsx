@@ -1,7 +1,8 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { Field, INPUT } from './field.tsx';
+import { Field } from './field.tsx';
+import { INPUT } from './input-class.ts';
 import { describedBy, useField } from './form-context.ts';
 
 interface TextFieldProps {

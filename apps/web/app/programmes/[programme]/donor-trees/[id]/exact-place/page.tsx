@@ -1,0 +1,32 @@
+import { ExactPlace, DonorTree } from '@sprigline/contract';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { ExactPlaceFields } from '../../../../../../features/exact-place/exact-place-fields.tsx';
+import { saveExactPlace } from '../../../../../../features/exact-place/save-exact-place.action.ts';
+import { pageOf } from '../../../../../../lib/page-address.ts';
+import { read } from '../../../../../../lib/read.ts';
+import { readIfAllowed } from '../../../../../../lib/read-if-allowed.ts';
+import { apiOf } from '../../../../../../lib/workplace.ts';
+import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export default async function ExactPlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
+  const { programme, id } = await params;
+  const [tree, place, { exactPlace: said, donorTrees: parent }, t] = await Promise.all([
+    read(apiOf(programme, 'donor-trees', id), DonorTree),
+    readIfAllowed(apiOf(programme, 'donor-trees', id, 'exact-place'), ExactPlace),
+    getMessages(),
+    getTranslations('exactPlace'),
+  ]);
+  const name = tree.label;
+  return (
+    <FormPage
+      trail={[{ href: pageOf(programme, 'donor-trees'), words: parent.title }, { href: pageOf(programme, 'donor-trees', id), words: name }]}
+      title={t('formTitle', { name })}
+      lead={said.lead}
+      action={saveExactPlace.bind(null, programme, 'donor-trees', id, place?.etag ?? '')}
+      labels={said.fields}
+      send={said.save}
+    >
+      <ExactPlaceFields place={place?.body} />
+    </FormPage>
+  );
+}

@@ -1,0 +1,34 @@
+import { DonorTree } from '@sprigline/contract';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { DonorTreeFacts } from '../../../../../features/donor-tree/donor-tree-facts.tsx';
+import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place-facts.tsx';
+import { nameIn, standsOf, taxaOf } from '../../../../../lib/lists.ts';
+import { pageOf } from '../../../../../lib/page-address.ts';
+import { read } from '../../../../../lib/read.ts';
+import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../../ui/button-link.tsx';
+import { PageHeading } from '../../../../../ui/page-heading.tsx';
+import { Tag } from '../../../../../ui/tag.tsx';
+import { Trail } from '../../../../../ui/trail.tsx';
+
+export default async function DonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
+  const { programme, id } = await params;
+  const [tree, stands, taxa, { isDesk }, { donorTrees: said }, t] = await Promise.all([
+    read(apiOf(programme, 'donor-trees', id), DonorTree), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(), getTranslations('donorTrees'),
+  ]);
+  return (
+    <>
+      <Trail steps={[{ href: pageOf(programme, 'donor-trees'), words: said.title }, { href: pageOf(programme, 'stands', tree.standId), words: nameIn(stands, tree.standId) }]} />
+      <PageHeading
+        kind={t('kind', { stand: nameIn(stands, tree.standId) })}
+        act={isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'donor-trees', id, 'edit')}>{said.change}</ButtonLink>}
+      >
+        <Tag>{tree.label}</Tag>
+      </PageHeading>
+      <div className="mb-12">
+        <DonorTreeFacts programme={programme} tree={tree} stands={stands} taxa={taxa} />
+      </div>
+      <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import { Permission } from '@sprigline/contract';
+import { getMessages } from 'next-intl/server';
+import { PermissionTime } from '../../../../../features/permission/permission-time.tsx';
+import { PermissionUse } from '../../../../../features/permission/permission-use.tsx';
+import { nameIn, standsOf, taxaOf, taxonName } from '../../../../../lib/lists.ts';
+import { pageOf } from '../../../../../lib/page-address.ts';
+import { read } from '../../../../../lib/read.ts';
+import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../../ui/button-link.tsx';
+import { Caution } from '../../../../../ui/caution.tsx';
+import { Facts } from '../../../../../ui/facts.tsx';
+import { PageHeading } from '../../../../../ui/page-heading.tsx';
+import { Trail } from '../../../../../ui/trail.tsx';
+
+export default async function PermissionPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
+  const { programme, id } = await params;
+  const [permission, stands, taxa, { isDesk, today }, { permissions: said }] = await Promise.all([
+    read(apiOf(programme, 'permissions', id), Permission), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(),
+  ]);
+  return (
+    <>
+      <Trail steps={[{ href: pageOf(programme, 'permissions'), words: said.title }]} />
+      <PageHeading kind={said.kind} act={isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'permissions', id, 'edit')}>{said.change}</ButtonLink>}>
+        {permission.land}
+      </PageHeading>
+      <Facts
+        facts={[
+          { term: said.fields.grantedBy, says: permission.grantedBy },
+          { term: said.fields.standId, says: permission.standId && nameIn(stands, permission.standId) },
+          { term: said.fields.taxonId, says: permission.taxonId && taxonName(taxa, permission.taxonId) },
+          { term: said.used, says: <PermissionUse permission={permission} /> },
+          { term: said.valid, says: <PermissionTime permission={permission} today={today} /> },
+          { term: said.fields.terms, says: permission.terms },
+          { term: said.fields.document, says: permission.document },
+          { term: said.fields.plantsOwedBack, says: String(permission.plantsOwedBack) },
+        ]}
+      />
+      <div className="mt-8"><Caution>{said.caution}</Caution></div>
+    </>
+  );
+}

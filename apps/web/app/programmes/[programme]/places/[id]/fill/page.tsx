@@ -1,0 +1,27 @@
+import { Place } from '@sprigline/contract';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { FillingFields } from '../../../../../../features/place/filling-fields.tsx';
+import { fillTray } from '../../../../../../features/place/fill-tray.action.ts';
+import { newId } from '../../../../../../lib/new-id.ts';
+import { pageOf } from '../../../../../../lib/page-address.ts';
+import { read } from '../../../../../../lib/read.ts';
+import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
+import { Caution } from '../../../../../../ui/caution.tsx';
+import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export default async function FillTrayPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
+  const { programme, id } = await params;
+  const [place, { today }, { places: said }, t] = await Promise.all([read(apiOf(programme, 'places', id), Place), workplaceOf(programme), getMessages(), getTranslations('places')]);
+  return (
+    <FormPage
+      trail={[{ href: pageOf(programme, 'places'), words: said.title }, { href: pageOf(programme, 'places', id), words: place.name }]}
+      title={t('fillTitle', { name: place.name })}
+      action={fillTray.bind(null, programme, id)}
+      labels={said.fields}
+      send={said.fillSend}
+    >
+      <FillingFields fillingId={newId()} today={today} />
+      <Caution>{said.caution}</Caution>
+    </FormPage>
+  );
+}

@@ -1,0 +1,32 @@
+import type { Metadata } from 'next';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { nameIn, partnersOf, standsOf } from '../../../../lib/lists.ts';
+import { pageOf } from '../../../../lib/page-address.ts';
+import { workplaceOf } from '../../../../lib/workplace.ts';
+import { Cell } from '../../../../ui/cell.tsx';
+import { ListPage } from '../../../../ui/list-page.tsx';
+import { RowLink } from '../../../../ui/row-link.tsx';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: (await getTranslations('stands'))('title') };
+}
+
+export default async function StandsPage({ params }: { params: Promise<{ programme: string }> }) {
+  const { programme } = await params;
+  const [{ isDesk }, stands, partners, { stands: said }] = await Promise.all([workplaceOf(programme), standsOf(programme), partnersOf(programme), getMessages()]);
+  return (
+    <ListPage
+      title={said.title}
+      lead={said.lead}
+      empty={said.empty}
+      add={isDesk ? { href: pageOf(programme, 'stands', 'new'), words: said.add } : undefined}
+      rows={stands}
+      keyOf={({ id }) => id}
+      columns={[
+        { head: said.fields.name, cell: ({ id, name }) => <RowLink href={pageOf(programme, 'stands', id)}>{name}</RowLink> },
+        { head: said.fields.partnerId, cell: ({ partnerId }) => partnerId && nameIn(partners, partnerId) },
+        { head: said.cell, cell: ({ cell }) => <Cell cell={cell} /> },
+      ]}
+    />
+  );
+}

@@ -1,0 +1,34 @@
+import type { Metadata } from 'next';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { AccountFields } from '../../../features/account/account-fields.tsx';
+import { setUp } from '../../../features/account/set-up.action.ts';
+import { DoorPage } from '../../../ui/door-page.tsx';
+import { ActionForm } from '../../../ui/form/action-form.tsx';
+import { TextField } from '../../../ui/form/text-field.tsx';
+import { ZoneField } from '../../../ui/form/zone-field.tsx';
+import { underPrefix } from '../../../ui/form/under-prefix.ts';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: (await getTranslations('account.setUp'))('title') };
+}
+
+export default async function SetUpPage({ params }: { params: Promise<{ token: string }> }) {
+  const { token } = await params;
+  const { account: said, programmes } = await getMessages();
+  return (
+    <DoorPage heading={said.setUp.title} lead={said.setUp.lead}>
+      <ActionForm
+        action={setUp.bind(null, token)}
+        labels={{ ...underPrefix('account/', said.fields), ...underPrefix('programme/', programmes.fields) }}
+        send={said.setUp.send}
+      >
+        <h2 className="text-lg">{said.setUp.you}</h2>
+        <AccountFields prefix="account/" />
+        <h2 className="mt-4 text-lg">{said.setUp.programme}</h2>
+        <TextField name="programme/name" hint={programmes.hints.name} />
+        <TextField name="programme/handle" hint={programmes.hints.handle} />
+        <ZoneField name="programme/zone" hint={programmes.hints.zone} />
+      </ActionForm>
+    </DoorPage>
+  );
+}

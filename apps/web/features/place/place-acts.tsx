@@ -1,0 +1,23 @@
+import type { Place } from '@sprigline/contract';
+import { useMessages } from 'next-intl';
+import { pageOf } from '../../lib/page-address.ts';
+import { ButtonLink } from '../../ui/button-link.tsx';
+
+/** What can be done with a place: everybody walks it, the desk arranges it. */
+export function PlaceActs({ programme, place, isDesk }: { programme: string; place: Place; isDesk: boolean }) {
+  const said = useMessages().places;
+  const to = (...parts: string[]) => pageOf(programme, 'places', place.id, ...parts);
+  const isSite = place.kind === 'site' || place.kind === 'plot';
+  return (
+    <>
+      <ButtonLink href={to('round')}>{said.startRound}</ButtonLink>
+      {isDesk && !isSite && (
+        <>
+          {place.kind === 'tray' ? <ButtonLink look="quiet" href={to('fill')}>{said.fill}</ButtonLink> : <ButtonLink look="quiet" href={`${pageOf(programme, 'places', 'new')}?in=${place.id}`}>{said.addWithin}</ButtonLink>}
+          <ButtonLink look="quiet" href={to('move')}>{said.move}</ButtonLink>
+          <ButtonLink look="quiet" href={to('edit')}>{said.change}</ButtonLink>
+        </>
+      )}
+    </>
+  );
+}

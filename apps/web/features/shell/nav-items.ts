@@ -1,0 +1,68 @@
+import type { Role } from '@sprigline/contract';
+
+export type NavName =
+  | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa'
+  | 'recipes' | 'sites' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
+
+export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
+
+interface NavItem {
+  readonly name: NavName;
+  /** Parts of the address below the programme. */
+  readonly path: readonly string[];
+  readonly isForDesk?: boolean;
+}
+
+export interface NavGroup {
+  readonly name: NavGroupName;
+  readonly items: readonly NavItem[];
+}
+
+const GROUPS: readonly NavGroup[] = [
+  {
+    name: 'work',
+    items: [
+      { name: 'home', path: [] },
+      { name: 'places', path: ['places'] },
+      { name: 'batches', path: ['batches'] },
+      { name: 'review', path: ['review'], isForDesk: true },
+    ],
+  },
+  {
+    name: 'sources',
+    items: [
+      { name: 'donorTrees', path: ['donor-trees'] },
+      { name: 'stands', path: ['stands'] },
+      { name: 'trips', path: ['trips'] },
+      { name: 'permissions', path: ['permissions'], isForDesk: true },
+      { name: 'taxa', path: ['taxa'] },
+    ],
+  },
+  {
+    name: 'growing',
+    items: [
+      { name: 'recipes', path: ['recipes'] },
+      { name: 'sites', path: ['sites'] },
+    ],
+  },
+  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }] },
+  {
+    name: 'programme',
+    items: [
+      { name: 'people', path: ['people'] },
+      { name: 'partners', path: ['partners'], isForDesk: true },
+      { name: 'import', path: ['import'], isForDesk: true },
+      { name: 'settings', path: ['settings'], isForDesk: true },
+    ],
+  },
+];
+
+/** What a role finds in the navigation. The API has the last word on every page. */
+export function navFor(role: Role): readonly NavGroup[] {
+  if (role === 'partner') return [{ name: 'work', items: [{ name: 'home', path: [] }, { name: 'batches', path: ['batches'] }] }];
+  const isDesk = role !== 'volunteer';
+  return GROUPS.map((group) => ({ ...group, items: group.items.filter((item) => isDesk || !item.isForDesk) })).filter(({ items }) => items.length > 0);
+}
+
+/** The few that stand at the foot of a phone. */
+export const AT_HAND: readonly NavName[] = ['home', 'places', 'batches', 'donorTrees'];

@@ -1,0 +1,26 @@
+import { useTranslations } from 'next-intl';
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import type { Workplace } from '../../lib/workplace.ts';
+
+/** Who is signed in and as what, the way to other programmes, and the way out. */
+export function WhoIsHere({ workplace, signOut }: { workplace: Workplace; signOut: ReactNode }) {
+  const t = useTranslations('shell');
+  const role = useTranslations('words.role');
+  return (
+    <div className="grid gap-2">
+      <p>
+        <strong className="block text-base">{workplace.me.name}</strong> {role(workplace.role)}
+      </p>
+      {workplace.programmes > 1 && (
+        <Link href="/programmes" className="py-1 underline">
+          {t('otherProgrammes')}
+        </Link>
+      )}
+      <Link href="/account" className="py-1 underline">
+        {t('account')}
+      </Link>
+      {signOut}
+    </div>
+  );
+}

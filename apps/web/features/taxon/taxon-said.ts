@@ -1,0 +1,8 @@
+import { number, text } from '../../lib/form-values.ts';
+
+/** The body of a taxon, as its fields say it. */
+export const taxonSaid = (form: FormData) => ({
+  scientificName: text(form, 'scientificName'),
+  commonName: text(form, 'commonName'),
+  sensitivity: number(form, 'sensitivity'),
+});

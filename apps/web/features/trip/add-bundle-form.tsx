@@ -1,0 +1,34 @@
+import type { DonorTree } from '@sprigline/contract';
+import { useMessages } from 'next-intl';
+import { ActionForm } from '../../ui/form/action-form.tsx';
+import { ChoiceField } from '../../ui/form/choice-field.tsx';
+import { choicesFrom } from '../../ui/form/choices.ts';
+import { NumberPad } from '../../ui/form/number-pad.tsx';
+import { RadioField } from '../../ui/form/radio-field.tsx';
+import { TextField } from '../../ui/form/text-field.tsx';
+import { addBundle } from './add-bundle.action.ts';
+
+interface AddBundleFormProps {
+  readonly programme: string;
+  readonly tripId: string;
+  /** Made with the page: pressing twice adds one bundle. */
+  readonly bundleId: string;
+  /** Of the stand that the trip went to. */
+  readonly trees: readonly DonorTree[];
+}
+
+export function AddBundleForm({ programme, tripId, bundleId, trees }: AddBundleFormProps) {
+  const said = useMessages().trips;
+  return (
+    <ActionForm action={addBundle.bind(null, programme, tripId)} labels={said.fields} send={said.addBundle}>
+      <input type="hidden" name="id" value={bundleId} />
+      <ChoiceField name="donorTreeId" choices={trees.map(({ id, label }) => ({ value: id, words: label }))} />
+      <NumberPad key={bundleId} name="cuttings" />
+      <RadioField name="shoot" choices={choicesFrom(said.shoot)} />
+      <RadioField name="foliage" choices={choicesFrom(said.foliage)} />
+      <RadioField name="base" choices={choicesFrom(said.base)} />
+      <TextField name="heightM" keypad="decimal" isOptional />
+      <TextField name="lengthCm" keypad="decimal" isOptional />
+    </ActionForm>
+  );
+}
