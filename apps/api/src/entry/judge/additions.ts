@@ -1,4 +1,4 @@
-import type { Opening } from '../opening/opening.ts';
+import type { Opening } from '../opening/opened.ts';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownBatch, KnownSticking } from '../pages/page-rows.ts';
 import type { StoredEntry } from '../stored-entry.ts';

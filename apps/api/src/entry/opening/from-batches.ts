@@ -2,7 +2,7 @@ import type { Saying as Said } from '@sprigline/contract';
 import { DomainError, refuseStageGoneBack } from '@sprigline/domain';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownBatch } from '../pages/page-rows.ts';
-import type { Opening, OpeningEntry } from './opening.ts';
+import type { Opening, OpeningEntry } from './opened.ts';
 import { openOrJoin, type ToldOfBatch } from './target-batch.ts';
 
 const STAGE_AFTER = { lifted: 'liner', potted: 'potted', planted: 'planted' } as const;

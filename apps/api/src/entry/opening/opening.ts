@@ -1,26 +1,9 @@
 import type { Saying as Said } from '@sprigline/contract';
 import type { OpenPages } from '../pages/open-pages.ts';
-import type { KnownBatch, KnownSticking } from '../pages/page-rows.ts';
 import { rootIdOf, saidInTheEnd, type StoredEntry } from '../stored-entry.ts';
 import { goesOn, identified, mixed, splits } from './from-batches.ts';
+import type { Opening, OpeningEntry } from './opened.ts';
 import { received, restuck, stuck } from './sticking.ts';
-
-/** What an entry brings into being: each only if it is not there yet. */
-export interface Opening {
-  readonly batch?: KnownBatch | undefined;
-  readonly sticking?: KnownSticking | undefined;
-  /** Donor trees that the sticking may be of. */
-  readonly candidates?: readonly string[] | undefined;
-  readonly label?: string | undefined;
-  readonly parts?: readonly { readonly batchId: string; readonly n: number }[] | undefined;
-}
-
-/** An entry about to open something; `id` is that of the entry corrected, where it is a correction. */
-export interface OpeningEntry {
-  readonly id: string;
-  readonly observedOn: string;
-  readonly pages: OpenPages;
-}
 
 /**
  * What the entry opens. What is there already must be of the same line and stage.

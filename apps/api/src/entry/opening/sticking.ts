@@ -3,7 +3,7 @@ import { DomainError } from '@sprigline/domain';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownSticking } from '../pages/page-rows.ts';
 import { batchIn } from './from-batches.ts';
-import type { Opening, OpeningEntry } from './opening.ts';
+import type { Opening, OpeningEntry } from './opened.ts';
 import { openOrJoin } from './target-batch.ts';
 
 /** Of which donor tree and species plants are, and on whose land that tree stands. */

@@ -1,7 +1,7 @@
 import { DomainError, type Stage } from '@sprigline/domain';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownBatch } from '../pages/page-rows.ts';
-import type { Opening, OpeningEntry } from './opening.ts';
+import type { Opening, OpeningEntry } from './opened.ts';
 
 /** How a batch is called and what it stands in, as the entry tells it. */
 export interface ToldOfBatch {

@@ -20,8 +20,11 @@ const list = (name: string, select: string): string => `(SELECT json_strip_nulls
 
 /** A donor tree's stand may be on a partner's land: that partner may follow its plants. */
 const STAND_PARTNERS = `
-  array_remove(ARRAY[(SELECT st.partner_id FROM donor_tree d JOIN stand st ON st.programme_id = d.programme_id AND st.id = d.stand_id
-    WHERE d.programme_id = s.programme_id AND d.id = s.donor_tree_id)], NULL)`;
+  ARRAY(SELECT DISTINCT st.partner_id FROM (
+      SELECT s.donor_tree_id AS id UNION ALL
+      SELECT c.donor_tree_id FROM sticking_candidate c WHERE c.programme_id = $1 AND c.sticking_id = s.id AND s.donor_tree_id IS NULL) AS origin
+    JOIN donor_tree d ON d.programme_id = $1 AND d.id = origin.id JOIN stand st ON st.programme_id = $1 AND st.id = d.stand_id
+    WHERE st.partner_id IS NOT NULL)`;
 
 const OPEN = `
 WITH RECURSIVE root AS (
@@ -71,6 +74,6 @@ SELECT to_char(CURRENT_TIMESTAMP AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS
       .join('\n    ')}`)},
   ARRAY(SELECT code FROM label WHERE programme_id = $1 AND code = ANY ($4)) AS labels`;
 
-export function openPages(sql: UnitOfWork, { programmeId, zone }: Author, named: Named): Promise<PageRows> {
+export function openPages(sql: UnitOfWork, { programmeId, zone }: Pick<Author, 'programmeId' | 'zone'>, named: Named): Promise<PageRows> {
   return sql.one<PageRows>(OPEN, [programmeId, [...named.ledger], [...named.records], [...named.labels], zone]);
 }

@@ -32,7 +32,8 @@ function add(statement: Statement, additions: Additions): void {
     .delete('waiting_entry', { entry_id: 'uuid' }, rows.settled, 't.entry_id = x.entry_id');
 }
 
-function project(statement: Statement, changed: readonly ChangedBooks[], pages: OpenPages): void {
+/** Adds to a statement what follows from the entries, as the difference to what was there. */
+export function project(statement: Statement, changed: readonly ChangedBooks[], pages: OpenPages): void {
   const all = changed.map((each) => changesOf(each, pages));
   const of = <K extends keyof (typeof all)[number]>(name: K) => all.flatMap((changes) => changes[name]);
   const sameBatch = 't.batch_id = x.batch_id AND';
