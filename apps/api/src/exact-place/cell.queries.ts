@@ -55,6 +55,7 @@ export class CellQueries {
       FROM exact_place p JOIN stand s ON s.programme_id = p.programme_id AND s.id = p.stand_id
       WHERE p.programme_id = ${programmeId}::uuid AND s.id = ANY (${standIds}::uuid[])`;
 
+    if (measured.length === 0) return;
     const cells = measured.map(({ table, id, latitude, longitude, classes }) => ({
       table,
       id,

@@ -1,62 +1,59 @@
 import { Injectable } from '@nestjs/common';
-import type { Permission, TripWarning } from '@sprigline/contract';
+import type { TripWarning } from '@sprigline/contract';
 import type { Records } from '../database/prisma-door.ts';
 import type { Caller } from '../http/caller.ts';
-import { PermissionQueries } from '../permission/permission.queries.ts';
 
-/** What the warnings are about: a trip without its bundles. */
-interface Outing {
-  readonly id: string;
-  readonly wentOn: string;
-  readonly standId: string;
-  readonly permissionId: string | null;
+/** What the warnings follow from. */
+interface Weighed {
+  readonly hasPermission: boolean;
+  readonly quota: number | null;
+  /** Cuttings taken under the permission, on all trips. */
+  readonly used: number;
+  readonly isValid: boolean;
+  readonly isForOthers: boolean;
+  readonly cuts: ReadonlyArray<{ readonly donorTreeId: string; readonly cutOn: string }>;
 }
 
 /** What to think twice about a trip. It has happened, so nothing is refused. */
 @Injectable()
 export class TripWarningQueries {
-  constructor(private readonly permissions: PermissionQueries) {}
-
-  /** Reads permissions, so only within a unit of work of the house; numbers go out only to the grant. */
-  async of(records: Records, caller: Caller, trip: Outing): Promise<TripWarning[]> {
-    const { programmeId } = caller;
-    const cuts = await this.#recentCuts(records, programmeId, trip.id);
-    if (trip.permissionId === null) return [{ code: 'no-permission' }, ...cuts];
-
-    const permission = await this.permissions.one(records, programmeId, trip.permissionId);
-    const others = await this.#treesOutside(records, programmeId, trip.id, permission);
-    return [...aboutThePermission(permission, trip, others, caller.seesExact), ...cuts];
+  /** Reads the permission, so only within a unit of work of the house; numbers go out only to the grant. */
+  async of(records: Records, { programmeId, seesExact }: Caller, tripId: string): Promise<TripWarning[]> {
+    const [weighed] = await this.#weigh(records, programmeId, tripId);
+    return weighed ? warningsOf(weighed, seesExact) : [];
   }
 
   /** A donor tree is left alone for two years after it was cut: common practice of the trade, not a published figure. */
-  async #recentCuts(records: Records, programmeId: string, tripId: string): Promise<TripWarning[]> {
-    const rows = await records.$queryRaw<Array<{ donorTreeId: string; cutOn: string }>>`
-      SELECT b.donor_tree_id AS "donorTreeId", max(before.went_on)::text AS "cutOn"
-      FROM trip t
-      JOIN bundle b ON b.programme_id = t.programme_id AND b.trip_id = t.id
-      JOIN bundle earlier ON earlier.programme_id = b.programme_id AND earlier.donor_tree_id = b.donor_tree_id
-      JOIN trip before ON before.programme_id = earlier.programme_id AND before.id = earlier.trip_id
-      WHERE t.programme_id = ${programmeId}::uuid AND t.id = ${tripId}::uuid
-        AND before.went_on < t.went_on AND before.went_on > t.went_on - interval '2 years'
-      GROUP BY b.donor_tree_id ORDER BY 2 DESC, 1`;
-    return rows.map((row) => ({ code: 'cut-recently', ...row }));
-  }
-
-  /** Whether a bundle is of another taxon than the permission names. */
-  async #treesOutside(records: Records, programmeId: string, tripId: string, { taxonId }: Permission): Promise<boolean> {
-    if (taxonId === null) return false;
-    const rows = await records.$queryRaw<unknown[]>`
-      SELECT 1 FROM bundle b JOIN donor_tree d ON d.programme_id = b.programme_id AND d.id = b.donor_tree_id
-      WHERE b.programme_id = ${programmeId}::uuid AND b.trip_id = ${tripId}::uuid AND d.taxon_id <> ${taxonId}::uuid LIMIT 1`;
-    return rows.length > 0;
+  #weigh(records: Records, programmeId: string, tripId: string): Promise<Weighed[]> {
+    return records.$queryRaw<Weighed[]>`
+      SELECT t.permission_id IS NOT NULL AS "hasPermission", p.quota,
+        t.went_on BETWEEN p.valid_from AND coalesce(p.valid_until, 'infinity') AS "isValid",
+        p.stand_id IS DISTINCT FROM t.stand_id AND p.stand_id IS NOT NULL OR EXISTS (
+          SELECT FROM bundle b JOIN donor_tree d ON d.programme_id = b.programme_id AND d.id = b.donor_tree_id
+          WHERE b.programme_id = t.programme_id AND b.trip_id = t.id AND d.taxon_id <> p.taxon_id) AS "isForOthers",
+        (SELECT coalesce(sum(b.cuttings), 0)::int
+          FROM trip o JOIN bundle b ON b.programme_id = o.programme_id AND b.trip_id = o.id
+          WHERE o.programme_id = t.programme_id AND o.permission_id = t.permission_id) AS used,
+        (SELECT coalesce(jsonb_agg(jsonb_build_object('donorTreeId', c.donor_tree_id, 'cutOn', c.cut_on) ORDER BY c.donor_tree_id), '[]')
+          FROM (
+            SELECT b.donor_tree_id, max(o.went_on) AS cut_on
+            FROM bundle b
+            JOIN bundle e ON e.programme_id = b.programme_id AND e.donor_tree_id = b.donor_tree_id
+            JOIN trip o ON o.programme_id = e.programme_id AND o.id = e.trip_id
+            WHERE b.programme_id = t.programme_id AND b.trip_id = t.id
+              AND o.went_on < t.went_on AND o.went_on > t.went_on - interval '2 years'
+            GROUP BY b.donor_tree_id
+          ) AS c) AS cuts
+      FROM trip t LEFT JOIN permission p ON p.programme_id = t.programme_id AND p.id = t.permission_id
+      WHERE t.programme_id = ${programmeId}::uuid AND t.id = ${tripId}::uuid`;
   }
 }
 
-function aboutThePermission(permission: Permission, trip: Outing, otherTaxa: boolean, seesExact: boolean): TripWarning[] {
-  const { used, quota, standId, validFrom, validUntil } = permission;
+function warningsOf({ hasPermission, quota, used, isValid, isForOthers, cuts }: Weighed, seesExact: boolean): TripWarning[] {
   const warnings: TripWarning[] = [];
+  if (!hasPermission) warnings.push({ code: 'no-permission' });
   if (quota !== null && used > quota) warnings.push({ code: 'permission-overused', ...(seesExact && { used, quota }) });
-  if (trip.wentOn < validFrom || (validUntil !== null && trip.wentOn > validUntil)) warnings.push({ code: 'permission-not-valid' });
-  if (otherTaxa || (standId !== null && standId !== trip.standId)) warnings.push({ code: 'permission-for-other-trees' });
-  return warnings;
+  if (hasPermission && !isValid) warnings.push({ code: 'permission-not-valid' });
+  if (isForOthers) warnings.push({ code: 'permission-for-other-trees' });
+  return [...warnings, ...cuts.map((cut): TripWarning => ({ code: 'cut-recently', ...cut }))];
 }

@@ -35,11 +35,11 @@ export class TripQueries {
     const { programmeId } = caller;
     const row = known(await records.trip.findUnique({ where: { programmeId_id: { programmeId, id } }, omit: { programmeId: true } }));
     const bundles = await records.bundle.findMany({ where: { programmeId, tripId: id }, orderBy: { id: 'asc' } });
-    const trip = { ...row, wentOn: dayOf(row.wentOn) };
     return Trip.parse({
-      ...trip,
+      ...row,
+      wentOn: dayOf(row.wentOn),
       bundles: bundles.map((bundle) => ({ ...bundle, heightM: bundle.heightM?.toNumber() ?? null, lengthCm: bundle.lengthCm?.toNumber() ?? null })),
-      warnings: await this.warnings.of(records, caller, trip),
+      warnings: await this.warnings.of(records, caller, id),
     });
   }
 }
