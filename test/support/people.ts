@@ -5,7 +5,10 @@ import { BASE_URL, SECRET, type TestApi } from './api.ts';
 export type TestRole = 'volunteer' | 'coordinator' | 'owner' | 'partner';
 
 /** What a browser of ours sends along. */
-export type SessionHeaders = { cookie: string; origin: string };
+export interface SessionHeaders extends Record<string, string> {
+  cookie: string;
+  origin: string;
+}
 
 /** A UUID of version 7, as every caller makes them. */
 export function newId(): string {

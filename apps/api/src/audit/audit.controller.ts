@@ -1,32 +1,26 @@
 import { Controller, Get, Param, Query, Req, Res, SerializeOptions } from '@nestjs/common';
 import { AuditRow, PageQuery, ProgrammePath } from '@sprigline/contract';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { Database } from '../database/database.ts';
 import { type Caller, TheCaller } from '../http/caller.ts';
-import { answerPart, keysAfter, partOf } from '../http/part-of-list.ts';
+import { answerPart } from '../http/part-of-list.ts';
 import { Allow } from '../http/rule.ts';
-import { AuditQueries } from './audit.queries.ts';
+import { AuditService } from './audit.service.ts';
 
 @Controller('programmes/:programme/audit')
 export class AuditController {
-  constructor(
-    private readonly database: Database,
-    private readonly audit: AuditQueries,
-  ) {}
+  constructor(private readonly audit: AuditService) {}
 
-  /** Who did what to records and rights, newest first. */
+  /** Who did what to records and rights, newest first; the next part stands in `Link`. */
   @Get()
   @Allow('owner')
   @SerializeOptions({ schema: AuditRow.array() })
   async list(
     @Param({ schema: ProgrammePath }) _: ProgrammePath,
-    @Query({ schema: PageQuery }) { after, limit }: PageQuery,
+    @Query({ schema: PageQuery }) query: PageQuery,
     @TheCaller() caller: Caller,
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<AuditRow[]> {
-    const from = keysAfter(after, 2);
-    const rows = await this.database.inTransaction(caller, (sql) => this.audit.list(sql, caller.programmeId, from, limit + 1));
-    return answerPart(partOf(rows, limit, ({ at, id }) => [at, id]), request, reply);
+    return answerPart(await this.audit.list(caller, query), request, reply);
   }
 }

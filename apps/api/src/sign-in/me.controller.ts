@@ -1,22 +1,18 @@
 import { Controller, Get, SerializeOptions } from '@nestjs/common';
 import { Me } from '@sprigline/contract';
-import { Database } from '../database/database.ts';
 import { type SignedIn, TheAccount } from '../http/caller.ts';
 import { SignedInOnly } from '../http/rule.ts';
-import { AccountQueries } from './account.queries.ts';
+import { MeService } from './me.service.ts';
 
 @Controller('me')
 export class MeController {
-  constructor(
-    private readonly database: Database,
-    private readonly accounts: AccountQueries,
-  ) {}
+  constructor(private readonly mine: MeService) {}
 
   /** Who is signed in, and where they work. */
   @Get()
   @SignedInOnly()
   @SerializeOptions({ schema: Me })
-  me(@TheAccount() { sessionId }: SignedIn): Promise<Me> {
-    return this.database.outsideProgrammes((sql) => this.accounts.me(sql, sessionId));
+  me(@TheAccount() account: SignedIn): Promise<Me> {
+    return this.mine.me(account);
   }
 }

@@ -4,6 +4,7 @@ import { SETTINGS } from '../config/settings.token.ts';
 import type { Settings } from '../config/settings.ts';
 import { AccountQueries } from './account.queries.ts';
 import { MeController } from './me.controller.ts';
+import { MeService } from './me.service.ts';
 import { type SignInLibrary, signInLibrary } from './sign-in-library.ts';
 
 /** The sign-in library and its own connections: nothing else may touch its tables. */
@@ -23,5 +24,5 @@ export class SignIn implements OnApplicationShutdown {
   }
 }
 
-@Module({ controllers: [MeController], providers: [SignIn, AccountQueries], exports: [SignIn, AccountQueries] })
+@Module({ controllers: [MeController], providers: [SignIn, AccountQueries, MeService], exports: [SignIn, AccountQueries] })
 export class SignInModule {}
