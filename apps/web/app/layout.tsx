@@ -9,7 +9,7 @@ import type { ReactNode } from 'react';
 
 export async function generateMetadata(): Promise<Metadata> {
   const t = await getTranslations('shell');
-  return { title: { default: t('name'), template: `%s – ${t('name')}` }, description: t('whatItIs') };
+  return { title: { default: t('name'), template: `%s – ${t('name')}` }, description: t('whatItIs'), icons: '/icon.svg' };
 }
 
 export const viewport: Viewport = {

@@ -1,5 +1,6 @@
 import { useTranslations } from 'next-intl';
 import type { ReactNode } from 'react';
+import { Mark } from './mark.tsx';
 
 /** A page before one is inside: signing in, accepting an invitation, setting up. */
 export function DoorPage({ heading, lead, children }: { heading: ReactNode; lead?: ReactNode; children: ReactNode }) {
@@ -7,7 +8,7 @@ export function DoorPage({ heading, lead, children }: { heading: ReactNode; lead
   return (
     <div className="mx-auto grid min-h-dvh max-w-xl content-start px-4 py-8 sm:content-center sm:py-16">
       <p className="mb-4 flex items-center gap-3 text-lg font-semibold">
-        <img src="/icon.svg" alt="" width={36} height={36} />
+        <Mark />
         {t('name')}
       </p>
       <main id="main" tabIndex={-1} className="rounded-lg border border-line bg-sheet p-6 outline-none sm:p-10">

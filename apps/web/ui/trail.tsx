@@ -1,5 +1,4 @@
-import Link from 'next/link';
-import type { Route } from 'next';
+import { Way } from './way.tsx';
 import { useTranslations } from 'next-intl';
 
 export interface Step {
@@ -15,9 +14,9 @@ export function Trail({ steps }: { steps: readonly Step[] }) {
       <ol className="flex flex-wrap gap-x-2">
         {steps.map(({ href, words }) => (
           <li key={href} className="flex gap-x-2 after:text-ink-soft after:content-['›']">
-            <Link href={href as Route} className="py-1 text-ink underline">
+            <Way href={href} className="py-1 text-ink underline">
               {words}
-            </Link>
+            </Way>
           </li>
         ))}
       </ol>

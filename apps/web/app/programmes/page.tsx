@@ -1,8 +1,7 @@
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
-import Link from 'next/link';
+import { Way } from '../../ui/way.tsx';
 import { redirect } from 'next/navigation';
-import type { Route } from 'next';
 import { SignOutButton } from '../../features/account/sign-out-button.tsx';
 import { pageOf } from '../../lib/page-address.ts';
 import { meNow } from '../../lib/workplace.ts';
@@ -24,10 +23,10 @@ export default async function ProgrammesPage({ searchParams }: { searchParams: P
       <ul className="grid gap-3">
         {me.programmes.map(({ handle, name, role, isDemo }) => (
           <li key={handle}>
-            <Link href={pageOf(handle) as Route} className="flex min-h-16 flex-wrap items-center justify-between gap-x-4 rounded-md border-2 border-line-strong px-5 py-3 no-underline hover:bg-lichen">
+            <Way href={pageOf(handle)} className="flex min-h-16 flex-wrap items-center justify-between gap-x-4 rounded-md border-2 border-line-strong px-5 py-3 no-underline hover:bg-lichen">
               <span className="text-lg font-semibold">{name}</span>
               <span className="text-ink-soft">{isDemo ? said.demo : words.role[role]}</span>
-            </Link>
+            </Way>
           </li>
         ))}
       </ul>

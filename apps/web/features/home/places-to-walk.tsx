@@ -1,7 +1,6 @@
 import type { PlaceInTree } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
-import Link from 'next/link';
-import type { Route } from 'next';
+import { Way } from '../../ui/way.tsx';
 import { pageOf } from '../../lib/page-address.ts';
 import { Empty } from '../../ui/empty.tsx';
 import { RowLink } from '../../ui/row-link.tsx';
@@ -22,13 +21,13 @@ export function PlacesToWalk({ programme, places }: { programme: string; places:
         <ul className="grid gap-3 sm:grid-cols-2">
           {held.map(({ id, name, kind, parentId, plantsWithin }) => (
             <li key={id}>
-              <Link href={pageOf(programme, 'places', id, 'round') as Route} className="walk-card">
+              <Way href={pageOf(programme, 'places', id, 'round')} className="walk-card">
                 <span>
                   <span className="block text-lg font-semibold">{name}</span>
                   <span className="text-sm text-ink-soft">{nameOf(parentId) ?? kinds[kind]}</span>
                 </span>
                 <span className="text-right tabular-nums">{t('plants', { n: plantsWithin })}</span>
-              </Link>
+              </Way>
             </li>
           ))}
         </ul>

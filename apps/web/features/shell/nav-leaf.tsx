@@ -1,8 +1,7 @@
 'use client';
 
-import Link from 'next/link';
+import { Way } from '../../ui/way.tsx';
 import { usePathname } from 'next/navigation';
-import type { Route } from 'next';
 import type { ReactNode } from 'react';
 
 interface NavLeafProps {
@@ -18,8 +17,8 @@ export function NavLeaf({ href, isExact = false, look, children }: NavLeafProps)
   const path = usePathname();
   const isHere = path === href || (!isExact && path.startsWith(`${href}/`));
   return (
-    <Link href={href as Route} prefetch={false} aria-current={isHere ? 'page' : undefined} className={look}>
+    <Way href={href} aria-current={isHere ? 'page' : undefined} className={look}>
       {children}
-    </Link>
+    </Way>
   );
 }

@@ -1,5 +1,5 @@
 import { useTranslations } from 'next-intl';
-import Link from 'next/link';
+import { Way } from '../../ui/way.tsx';
 import type { ReactNode } from 'react';
 import type { Workplace } from '../../lib/workplace.ts';
 
@@ -13,13 +13,13 @@ export function WhoIsHere({ workplace, signOut }: { workplace: Workplace; signOu
         <strong className="block text-base">{workplace.me.name}</strong> {role(workplace.role)}
       </p>
       {workplace.programmes > 1 && (
-        <Link href="/programmes" className="py-1 underline">
+        <Way href="/programmes" className="py-1 underline">
           {t('otherProgrammes')}
-        </Link>
+        </Way>
       )}
-      <Link href="/account" className="py-1 underline">
+      <Way href="/account" className="py-1 underline">
         {t('account')}
-      </Link>
+      </Way>
       {signOut}
     </div>
   );

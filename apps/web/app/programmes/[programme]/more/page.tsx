@@ -1,6 +1,5 @@
 import { getTranslations } from 'next-intl/server';
-import Link from 'next/link';
-import type { Route } from 'next';
+import { Way } from '../../../../ui/way.tsx';
 import { SignOutButton } from '../../../../features/account/sign-out-button.tsx';
 import { navFor } from '../../../../features/shell/nav-items.ts';
 import { WhoIsHere } from '../../../../features/shell/who-is-here.tsx';
@@ -21,9 +20,9 @@ export default async function MorePage({ params }: { params: Promise<{ programme
           <ul className="grid gap-2 sm:grid-cols-2">
             {group.items.map(({ name, path }) => (
               <li key={name}>
-                <Link href={pageOf(programme, ...path) as Route} className="flex min-h-14 items-center rounded-md border-2 border-line bg-sheet px-4 font-semibold no-underline hover:bg-lichen">
+                <Way href={pageOf(programme, ...path)} className="flex min-h-14 items-center rounded-md border-2 border-line bg-sheet px-4 font-semibold no-underline hover:bg-lichen">
                   {t(`items.${name}`)}
-                </Link>
+                </Way>
               </li>
             ))}
           </ul>
