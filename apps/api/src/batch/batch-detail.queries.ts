@@ -69,7 +69,7 @@ export class BatchDetailQueries {
   async one(sql: UnitOfWork, programmeId: string, batchId: string): Promise<BatchDetail> {
     const batch = await sql.maybe<BatchDetail>(
       `SELECT ${SHOWN}, b.container, b.medium, s.rooted_ever AS "rootedEver",
-         ARRAY(SELECT l.code FROM label l WHERE l.programme_id = $1 AND l.batch_id = b.id ORDER BY l.given_at DESC, l.code) AS labels,
+         ARRAY(SELECT l.code::text FROM label l WHERE l.programme_id = $1 AND l.batch_id = b.id ORDER BY l.given_at DESC, l.code) AS labels,
          ${LINE} AS line, ${STAYS} AS stays
        FROM ${SHOWN_FROM} WHERE b.programme_id = $1 AND b.id = $2`,
       [programmeId, batchId],

@@ -5,13 +5,13 @@ import type { Caller } from '../http/caller.ts';
 
 /** The history of a batch in content order: each entry with its corrections, what it booked, and what is doubtful about it. */
 export function historyItems(rows: HistoryRows, caller: Caller): HistoryItem[] {
-  const { effective, rivals } = effectiveEntries(rows.entries);
+  const { effective, rivals } = effectiveEntries(rows.entries.filter(({ id }) => !rows.waiting.has(id)));
   const standing = new Map(effective.map((entry) => [entry.id, entry]));
-  const rivalIds = new Set(rivals.map(({ entryId }) => entryId));
+  const idle = new Set([...rows.waiting, ...rivals.map(({ entryId }) => entryId)]);
   return rows.entries
     .filter((entry) => rootIdOf(entry) === entry.id)
     .sort((a, b) => contentOrder(standing.get(a.id) ?? a, standing.get(b.id) ?? b))
-    .map((entry) => item(entry, { rows, caller, now: standing.get(entry.id), corrections: rows.entries.filter((other) => other !== entry && rootIdOf(other) === entry.id), rivalIds }));
+    .map((entry) => item(entry, { rows, caller, now: standing.get(entry.id), corrections: rows.entries.filter((other) => other !== entry && rootIdOf(other) === entry.id), idle }));
 }
 
 interface Around {
@@ -19,10 +19,11 @@ interface Around {
   readonly caller: Caller;
   readonly now: ReturnType<typeof effectiveEntries>['effective'][number] | undefined;
   readonly corrections: readonly StoredEntry[];
-  readonly rivalIds: ReadonlySet<string>;
+  /** Corrections without effect: rivals, and those that wait. */
+  readonly idle: ReadonlySet<string>;
 }
 
-function item(entry: StoredEntry, { rows, caller, now, corrections, rivalIds }: Around): HistoryItem {
+function item(entry: StoredEntry, { rows, caller, now, corrections, idle }: Around): HistoryItem {
   const ids = new Set([entry.id, ...corrections.map(({ id }) => id)]);
   const inOrder = corrections.toSorted(contentOrder);
   return {
@@ -34,11 +35,11 @@ function item(entry: StoredEntry, { rows, caller, now, corrections, rivalIds }: 
     seenBy: nameOf(entry.seenBy, rows),
     door: entry.door,
     now: now ? { observedOn: now.observedOn, minute: now.minute ?? null, said: { ...now.saying } } : null,
-    latestVersionId: latestOf(entry, inOrder.filter(({ id }) => !rivalIds.has(id))),
+    latestVersionId: latestOf(entry, inOrder.filter(({ id }) => !idle.has(id))),
     corrections: inOrder.flatMap((correction) => {
       const { said } = correction;
       if (said.kind !== 'withdrawn' && said.kind !== 'replaced') return [];
-      return [{ ...told(correction, rows), kind: said.kind, reason: said.reason, isEffective: !rivalIds.has(correction.id) }];
+      return [{ ...told(correction, rows), kind: said.kind, reason: said.reason, isEffective: !idle.has(correction.id) }];
     }),
     movements: rows.movements.filter(({ entryId }) => entryId === entry.id),
     flags: rows.flags

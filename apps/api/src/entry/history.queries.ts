@@ -6,6 +6,8 @@ import type { StoredEntry } from './stored-entry.ts';
 export interface HistoryRows {
   /** Entries that name the batch in any version, with all their corrections. */
   readonly entries: readonly StoredEntry[];
+  /** Those of them without effect until something else arrives. */
+  readonly waiting: ReadonlySet<string>;
   /** Names of those who saw or wrote them. */
   readonly names: ReadonlyMap<string, string>;
   readonly movements: readonly MovementShown[];
@@ -29,6 +31,7 @@ WITH line AS (
 )
 SELECT CURRENT_TIMESTAMP::text AS at,
   (SELECT coalesce(json_agg(x), '[]') FROM shown x) AS entries,
+  ARRAY(SELECT w.entry_id FROM waiting_entry w WHERE w.programme_id = $1 AND w.entry_id IN (SELECT id FROM line)) AS waiting,
   (SELECT coalesce(json_agg(x), '[]') FROM (
     SELECT p.id, p.name FROM person p WHERE p.programme_id = $1 AND p.id IN (SELECT seen_by FROM shown UNION SELECT written_by FROM shown)) x) AS names,
   (SELECT json_strip_nulls(coalesce(json_agg(x), '[]')) FROM (
@@ -42,10 +45,10 @@ SELECT CURRENT_TIMESTAMP::text AS at,
 
 /** Everything ever said of a batch, and what it booked there. */
 export async function historyOf(sql: UnitOfWork, programmeId: string, batchId: string): Promise<HistoryRows> {
-  const row = await sql.one<{ at: string; entries: EntryRow[]; names: { id: string; name: string }[]; movements: MovementShown[]; flags: FlagRow[] }>(
+  const row = await sql.one<{ at: string; entries: EntryRow[]; waiting: string[]; names: { id: string; name: string }[]; movements: MovementShown[]; flags: FlagRow[] }>(
     HISTORY, [programmeId, batchId],
   );
-  return { ...row, entries: row.entries.map(entryOfRow), names: new Map(row.names.map(({ id, name }) => [id, name])) };
+  return { ...row, entries: row.entries.map(entryOfRow), waiting: new Set(row.waiting), names: new Map(row.names.map(({ id, name }) => [id, name])) };
 }
 
 export { rootIdOf, type StoredEntry } from './stored-entry.ts';

@@ -72,7 +72,7 @@ SELECT to_char(CURRENT_TIMESTAMP AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS
     ${['trip', 'recipe_version', 'partner', 'taxon', 'workday']
       .map((table) => `UNION ALL SELECT '${table}', id, NULL, NULL, NULL, NULL, false, false FROM ${table} WHERE programme_id = $1 AND id = ANY ($3)`)
       .join('\n    ')}`)},
-  ARRAY(SELECT code FROM label WHERE programme_id = $1 AND code = ANY ($4)) AS labels`;
+  ARRAY(SELECT code::text FROM label WHERE programme_id = $1 AND code = ANY ($4)) AS labels`;
 
 export function openPages(sql: UnitOfWork, { programmeId, zone }: Pick<Author, 'programmeId' | 'zone'>, named: Named): Promise<PageRows> {
   return sql.one<PageRows>(OPEN, [programmeId, [...named.ledger], [...named.records], [...named.labels], zone]);

@@ -72,8 +72,9 @@ export class OpenPages {
     return this.#batchesOfRoot.of(rootId);
   }
 
+  /** Corrections that have taken effect, or are rivals of such. Those that wait say nothing yet. */
   correctionsOf(rootId: string): StoredEntry[] {
-    return this.#pick(this.#correctionsOf.of(rootId));
+    return this.#pick(this.#correctionsOf.of(rootId)).filter(({ id }) => !this.isWaiting(id));
   }
 
   /** Everything ever said of a batch: entries that name it in any version, with all their corrections. */
