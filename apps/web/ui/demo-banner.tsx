@@ -4,8 +4,8 @@ import { useTranslations } from 'next-intl';
 export function DemoBanner() {
   const t = useTranslations('ui');
   return (
-    <p className="border-b border-on-straw bg-straw px-4 py-2 text-sm text-on-straw sm:px-8">
+    <aside aria-label={t('demo')} className="border-b border-on-straw bg-straw px-4 py-2 text-sm text-on-straw sm:px-8">
       <strong>{t('demo')}</strong> {t('demoMore')}
-    </p>
+    </aside>
   );
 }

@@ -11,10 +11,10 @@ export interface Fact {
 export function Facts({ facts }: { facts: readonly Fact[] }) {
   const t = useTranslations('ui');
   return (
-    <dl className="grid max-w-2xl gap-x-8 sm:grid-cols-[minmax(9rem,auto)_1fr]">
+    <dl className="grid max-w-2xl sm:grid-cols-[minmax(11rem,auto)_1fr]">
       {facts.map(({ term, says }) => (
         <div key={term} className="border-b border-line py-2.5 sm:contents">
-          <dt className="text-ink-soft sm:border-b sm:border-line sm:py-2.5">{term}</dt>
+          <dt className="text-ink-soft sm:border-b sm:border-line sm:py-2.5 sm:pr-8">{term}</dt>
           <dd className="sm:border-b sm:border-line sm:py-2.5">{says ?? <span className="text-ink-soft italic">{t('noneTold')}</span>}</dd>
         </div>
       ))}

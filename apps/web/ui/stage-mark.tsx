@@ -1,6 +1,8 @@
 import { useTranslations } from 'next-intl';
 
-export type Stage = 'cutting' | 'liner' | 'potted' | 'planted';
+/** In the order in which a plant goes through them. */
+export const STAGES = ['cutting', 'liner', 'potted', 'planted'] as const;
+export type Stage = (typeof STAGES)[number];
 
 /** Drawn as outlines, so that they are told apart in grey: a stick, a stick with roots, a pot, a tree on the ground. */
 const SHAPES: Readonly<Record<Stage, string>> = {

@@ -39,7 +39,7 @@ export function Table<Row>({ caption, isCaptionHidden = false, columns, rows, ke
           {rows.map((row) => (
             <tr key={keyOf(row)} className="border-b border-line last:border-b-0 hover:bg-lichen/40">
               {columns.map(({ cell, isNumber }, at) => {
-                const look = `px-4 py-3 align-top ${isNumber ? 'text-right' : ''}`;
+                const look = `px-4 py-3 ${isNumber ? 'text-right' : ''}`;
                 return at === 0 ? (
                   <th key={at} scope="row" className={`${look} font-semibold`}>
                     {cell(row)}

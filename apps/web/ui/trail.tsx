@@ -13,8 +13,8 @@ export function Trail({ steps }: { steps: readonly Step[] }) {
     <nav aria-label={t('trail')} className="mb-3 text-sm">
       <ol className="flex flex-wrap gap-x-2">
         {steps.map(({ href, words }) => (
-          <li key={href} className="flex gap-x-2 after:text-ink-soft after:content-['›']">
-            <Way href={href} className="py-1 text-ink underline">
+          <li key={href} className="flex items-center gap-x-2 before:text-ink-soft not-first:before:content-['›']">
+            <Way href={href} className="inline-flex min-h-8 items-center text-ink underline">
               {words}
             </Way>
           </li>

@@ -15,7 +15,7 @@ interface SideNavProps {
 export function SideNav({ programme, groups, foot }: SideNavProps) {
   const t = useTranslations('shell');
   return (
-    <div className="side-nav not-on-paper hidden lg:block">
+    <header className="side-nav not-on-paper hidden lg:block">
       <div className="sticky top-0 flex h-dvh flex-col overflow-y-auto py-6 pl-5">
         <p className="pr-5 text-sm opacity-85">{t('name')}</p>
         <p className="pr-5 text-lg leading-tight font-semibold">{programme.name}</p>
@@ -40,6 +40,6 @@ export function SideNav({ programme, groups, foot }: SideNavProps) {
         </nav>
         <div className="mr-5 border-t border-current/30 pt-4 text-sm">{foot}</div>
       </div>
-    </div>
+    </header>
   );
 }

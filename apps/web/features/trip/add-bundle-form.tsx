@@ -24,9 +24,9 @@ export function AddBundleForm({ programme, tripId, bundleId, trees }: AddBundleF
       <input type="hidden" name="id" value={bundleId} />
       <ChoiceField name="donorTreeId" choices={trees.map(({ id, label }) => ({ value: id, words: label }))} />
       <NumberPad key={bundleId} name="cuttings" />
-      <RadioField name="shoot" choices={choicesFrom(said.shoot)} />
-      <RadioField name="foliage" choices={choicesFrom(said.foliage)} />
-      <RadioField name="base" choices={choicesFrom(said.base)} />
+      <RadioField name="shoot" isOptional choices={choicesFrom(said.shoot)} />
+      <RadioField name="foliage" isOptional choices={choicesFrom(said.foliage)} />
+      <RadioField name="base" isOptional choices={choicesFrom(said.base)} />
       <TextField name="heightM" keypad="decimal" isOptional />
       <TextField name="lengthCm" keypad="decimal" isOptional />
     </ActionForm>

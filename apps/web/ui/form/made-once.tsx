@@ -18,7 +18,7 @@ export function MadeOnce({ words, made }: { words: string; made: string }) {
     <div className="grid max-w-prose gap-3 rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">
       <p className="font-semibold">{words}</p>
       <code className="rounded bg-sheet p-3 font-sans text-sm break-all text-ink select-all">{made}</code>
-      <button type="button" className={buttonClass('quiet')} onClick={() => void copy()}>
+      <button type="button" className={`${buttonClass('quiet')} justify-self-start`} onClick={() => void copy()}>
         {isCopied ? t('copied') : t('copy')}
       </button>
     </div>

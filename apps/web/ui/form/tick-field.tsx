@@ -9,7 +9,7 @@ export function TickField({ name, hint, isTicked = false }: { name: string; hint
   const field = useField(name);
   return (
     <div className="w-full max-w-prose">
-      <label className={PLATE}>
+      <label className={`${PLATE} w-fit`}>
         <input key={field.key} id={name} type="checkbox" name={name} defaultChecked={field.typed === undefined ? isTicked : true} className={MARK} aria-describedby={hint ? field.hintId : undefined} />
         {field.label}
       </label>

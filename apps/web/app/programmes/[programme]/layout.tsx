@@ -25,7 +25,7 @@ export default async function ProgrammeLayout({ params, children }: ProgrammePar
       <SideNav programme={workplace} groups={groups} foot={<WhoIsHere workplace={workplace} signOut={<SignOutButton />} />} />
       <div className="min-w-0 pb-24 lg:pb-0">
         {workplace.isDemo && <DemoBanner />}
-        <p className="border-b border-line px-4 py-2 text-sm font-semibold sm:px-8 lg:hidden">{workplace.name}</p>
+        <header className="border-b border-line px-4 py-2 text-sm font-semibold sm:px-8 lg:hidden">{workplace.name}</header>
         <main id="main" tabIndex={-1} className="mx-auto max-w-5xl px-4 py-6 outline-none sm:px-8 lg:py-10">
           {children}
         </main>

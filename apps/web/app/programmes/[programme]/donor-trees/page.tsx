@@ -25,10 +25,10 @@ export default async function DonorTreesPage({ params, searchParams }: DonorTree
   const { programme } = await params;
   const { standId, after } = await searchParams;
   const query = new URLSearchParams({ limit: '100', ...(standId ? { standId } : {}), ...(after ? { after } : {}) });
-  const [{ isDesk }, { items: trees, after: next }, stands, taxa, { donorTrees: said }] = await Promise.all([
+  const [{ role }, { items: trees, after: next }, stands, taxa, { donorTrees: said }] = await Promise.all([
     workplaceOf(programme), readPart(`${apiOf(programme, 'donor-trees')}?${query}`, z.array(DonorTree)), standsOf(programme), taxaOf(programme), getMessages(),
   ]);
-  const add = isDesk && <ButtonLink href={pageOf(programme, 'donor-trees', 'new')}>{said.add}</ButtonLink>;
+  const add = role !== 'partner' && <ButtonLink href={pageOf(programme, 'donor-trees', 'new')}>{said.add}</ButtonLink>;
   const more = new URLSearchParams({ ...(standId ? { standId } : {}), after: next ?? '' });
   return (
     <>

@@ -1,5 +1,6 @@
 import { DonorTree } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
+import { DescentSection } from '../../../../../features/donor-tree/descent-section.tsx';
 import { DonorTreeFacts } from '../../../../../features/donor-tree/donor-tree-facts.tsx';
 import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place-facts.tsx';
 import { nameIn, standsOf, taxaOf } from '../../../../../lib/lists.ts';
@@ -28,6 +29,7 @@ export default async function DonorTreePage({ params }: { params: Promise<{ prog
       <div className="mb-12">
         <DonorTreeFacts programme={programme} tree={tree} stands={stands} taxa={taxa} />
       </div>
+      <DescentSection programme={programme} treeId={id} />
       <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />
     </>
   );

@@ -44,7 +44,7 @@ export default async function StandPage({ params }: { params: Promise<{ programm
       <ExactPlaceFacts programme={programme} noun="stands" id={id} isDesk={isDesk} />
       <Section heading={said.trees}>
         {trees.length === 0 ? (
-          <Empty act={isDesk && <ButtonLink href={pageOf(programme, 'donor-trees', 'new')}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
+          <Empty act={<ButtonLink href={`${pageOf(programme, 'donor-trees', 'new')}?standId=${id}`}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
         ) : (
           <DonorTreeTable programme={programme} trees={trees} taxa={taxa} caption={said.trees} />
         )}

@@ -45,7 +45,7 @@ export default async function TripPage({ params }: { params: Promise<{ programme
       </Section>
       <Section heading={said.addBundleTitle}>
         {trees.length === 0 ? (
-          <Empty act={<ButtonLink href={pageOf(programme, 'donor-trees', 'new')}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
+          <Empty act={<ButtonLink href={`${pageOf(programme, 'donor-trees', 'new')}?standId=${trip.standId}`}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
         ) : (
           <AddBundleForm programme={programme} tripId={id} bundleId={newId()} trees={trees} />
         )}

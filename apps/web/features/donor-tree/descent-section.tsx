@@ -1,0 +1,40 @@
+import { Descent } from '@sprigline/contract';
+import { getMessages } from 'next-intl/server';
+import { pageOf } from '../../lib/page-address.ts';
+import { readIfAllowed } from '../../lib/read-if-allowed.ts';
+import { apiOf } from '../../lib/workplace.ts';
+import { LinkList } from '../../ui/link-list.tsx';
+import { Section } from '../../ui/section.tsx';
+import { DescentBatches } from './descent-batches.tsx';
+import { StageCounts } from './stage-counts.tsx';
+import { StickingHeading } from './sticking-heading.tsx';
+
+/** All that came of one wild tree: how many live at which stage, where they are planted, sticking by sticking. */
+export async function DescentSection({ programme, treeId }: { programme: string; treeId: string }) {
+  const [answer, { donorTrees: said }] = await Promise.all([readIfAllowed(apiOf(programme, 'donor-trees', treeId, 'descent'), Descent), getMessages()]);
+  if (!answer) return null;
+  const { stickings, plantsByStage, sites, mixtures } = answer.body;
+  if (stickings.length === 0 && mixtures.length === 0) return <Section heading={said.came}><p className="text-ink-soft">{said.nothingCame}</p></Section>;
+  return (
+    <>
+      <Section heading={said.came}>
+        <StageCounts plantsByStage={plantsByStage} />
+      </Section>
+      {sites.length > 0 && (
+        <Section heading={said.planted}>
+          <LinkList none="" links={sites.map(({ place, plants }) => ({ href: pageOf(programme, 'places', place.id), words: `${place.name}: ${plants}` }))} />
+        </Section>
+      )}
+      {stickings.map((sticking) => (
+        <Section key={sticking.id} heading={<StickingHeading sticking={sticking} />}>
+          <DescentBatches programme={programme} batches={sticking.batches} caption={said.batches} />
+        </Section>
+      ))}
+      {mixtures.length > 0 && (
+        <Section heading={said.mixtures} lead={said.mixturesLead}>
+          <DescentBatches programme={programme} batches={mixtures} caption={said.mixtures} />
+        </Section>
+      )}
+    </>
+  );
+}
