@@ -2,7 +2,7 @@ import { Place } from '@sprigline/contract';
 import { getMessages } from 'next-intl/server';
 import { PlaceActs } from '../../../../../features/place/place-acts.tsx';
 import { PlaceFacts } from '../../../../../features/place/place-facts.tsx';
-import { pathTo } from '../../../../../features/place/place-path.ts';
+import { pathTo } from '../../../../../lib/place-path.ts';
 import { PlaceTree } from '../../../../../features/place/place-tree.tsx';
 import { nameIn, partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';

@@ -2,7 +2,7 @@ import { getMessages } from 'next-intl/server';
 import { addPlace } from '../../../../../features/place/add-place.action.ts';
 import { FillingFields } from '../../../../../features/place/filling-fields.tsx';
 import { mayHold, PlaceFields } from '../../../../../features/place/place-fields.tsx';
-import { placeChoices } from '../../../../../features/place/place-path.ts';
+import { placeChoices } from '../../../../../lib/place-path.ts';
 import { partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';

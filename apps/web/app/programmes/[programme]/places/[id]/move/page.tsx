@@ -2,7 +2,7 @@ import { Place } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { movePlace } from '../../../../../../features/place/move-place.action.ts';
 import { mayHold } from '../../../../../../features/place/place-fields.tsx';
-import { pathTo, placeChoices } from '../../../../../../features/place/place-path.ts';
+import { pathTo, placeChoices } from '../../../../../../lib/place-path.ts';
 import { placesOf } from '../../../../../../lib/lists.ts';
 import { newId } from '../../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
