@@ -159,6 +159,18 @@ describe('what comes before what it names', () => {
     expect(await statuses([died])).toEqual(['already']);
   });
 
+  test('a correction that takes plants to a batch not there yet leaves them where they were until it comes', async () => {
+    const [{ batchId }, toBatchId] = [await desk.stick(10), newId()];
+    const died = desk.entry('2026-03-01', { kind: 'died', batchId, n: 4, cause: 'dry' });
+    const mended = desk.entry('2026-03-05', { kind: 'replaced', entryId: died.id, sawVersion: died.id, reason: 'the other tray', instead: { observedOn: '2026-03-03', saying: { ...died.saying, batchId: toBatchId } } });
+    await desk.write([died, mended], { door: 'outbox' });
+    const balance = async () => (await desk.get(`batches/${batchId}`)).body.balance;
+    expect(await balance()).toBe(6);
+    await say({ kind: 'lifted', batchId, toBatchId, n: 5, placeId: place.bench }, '2026-03-02');
+    expect(await balance()).toBe(5);
+    expect((await desk.get(`batches/${toBatchId}`)).body.balance).toBe(1);
+  });
+
   test('within one request its order does not matter from an outbox', async () => {
     const batchId = newId();
     const items = await desk.write([

@@ -112,6 +112,8 @@ export class Scribe {
   #enter(entry: StoredEntry, opening: Opening): void {
     const touched = this.#touchedBy(entry, opening);
     for (const batchId of touched) this.keeper.remember(batchId);
+    // Only now, since what waits must not be in the books that are remembered.
+    if (this.pages.isWaiting(entry.id)) this.#settle(entry.id);
     this.additions.open(opening);
     this.additions.touch(rootIdOf(entry), this.pages.add(entry));
     for (const batchId of touched) this.keeper.forget(batchId);
@@ -127,9 +129,7 @@ export class Scribe {
       const missing = missingFor(entry, this.pages);
       const opening = missing.length > 0 ? undefined : this.#fittingOpening(entry);
       if (missing.length > 0) this.additions.waits(entry, missing);
-      if (!opening) continue;
-      this.#settle(entry.id);
-      this.#enter(entry, opening);
+      if (opening) this.#enter(entry, opening);
     }
   }
 

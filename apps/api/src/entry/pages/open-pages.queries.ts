@@ -30,7 +30,8 @@ const OPEN = `
 WITH RECURSIVE root AS (
   SELECT unnest($2::uuid[]) AS id
   UNION SELECT entry_id FROM entry_touch WHERE programme_id = $1 AND batch_id = ANY ($2)
-  UNION SELECT entry_id FROM waiting_entry WHERE programme_id = $1 AND waits_for_id = ANY ($2)
+  UNION SELECT unnest(ARRAY[e.id, coalesce(e.corrects_id, e.id)]) FROM waiting_entry w JOIN entry e ON e.programme_id = $1 AND e.id = w.entry_id
+    WHERE w.programme_id = $1 AND w.waits_for_id = ANY ($2)
 ), line AS (
   SELECT id FROM root
   UNION SELECT c.id FROM entry c JOIN root ON c.corrects_id = root.id WHERE c.programme_id = $1
