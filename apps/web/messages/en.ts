@@ -1,6 +1,8 @@
 /** All words of the web app in English: one file a noun, one line here. */
 import account from './en/account.json' with { type: 'json' };
+import batches from './en/batches.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
+import entries from './en/entries.json' with { type: 'json' };
 import exactPlace from './en/exact-place.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
@@ -11,14 +13,18 @@ import places from './en/places.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
 import recipes from './en/recipes.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
+import review from './en/review.json' with { type: 'json' };
+import round from './en/round.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 import sites from './en/sites.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
+import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 
 export const messages = {
-  account, donorTrees, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, refusals, shell, sites, stands, taxa, trips, ui, words,
+  account, batches, donorTrees, entries, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, refusals,
+  review, round, shell, sites, stands, sticking, taxa, trips, ui, words,
 };

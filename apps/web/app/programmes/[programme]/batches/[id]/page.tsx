@@ -1,0 +1,46 @@
+import { Batch } from '@sprigline/contract';
+import type { Metadata } from 'next';
+import { getMessages } from 'next-intl/server';
+import { BatchActs } from '../../../../../features/batch/batch-acts.tsx';
+import { BatchFacts } from '../../../../../features/batch/batch-facts.tsx';
+import { BatchFlags } from '../../../../../features/batch/batch-flags.tsx';
+import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
+import { History } from '../../../../../features/batch/history.tsx';
+import { labelOf } from '../../../../../features/batch/line-nodes.ts';
+import { Stays } from '../../../../../features/batch/stays.tsx';
+import { placesOf } from '../../../../../lib/lists.ts';
+import { pageOf } from '../../../../../lib/page-address.ts';
+import { read } from '../../../../../lib/read.ts';
+import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
+import { PageHeading } from '../../../../../ui/page-heading.tsx';
+import { Tag } from '../../../../../ui/tag.tsx';
+import { Trail } from '../../../../../ui/trail.tsx';
+
+interface BatchPageProps {
+  readonly params: Promise<{ programme: string; id: string }>;
+}
+
+const batchOf = (programme: string, id: string) => read(apiOf(programme, 'batches', id), Batch);
+
+export async function generateMetadata({ params }: BatchPageProps): Promise<Metadata> {
+  const { programme, id } = await params;
+  return { title: labelOf(await batchOf(programme, id)) };
+}
+
+export default async function BatchPage({ params }: BatchPageProps) {
+  const { programme, id } = await params;
+  const [batch, workplace, places, { batches: said }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), placesOf(programme), getMessages()]);
+  return (
+    <>
+      <Trail steps={[{ href: pageOf(programme, 'batches'), words: said.title }]} />
+      <PageHeading kind={said.kind} lead={<BatchFlags batch={batch} />}>
+        <Tag>{labelOf(batch)}</Tag>
+      </PageHeading>
+      <BatchActs programme={programme} batch={batch} />
+      <FamilyLine programme={programme} batch={batch} />
+      <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
+      <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
+      <Stays stays={batch.stays} />
+    </>
+  );
+}

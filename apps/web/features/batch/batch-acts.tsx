@@ -1,0 +1,27 @@
+import type { Batch } from '@sprigline/contract';
+import { useMessages } from 'next-intl';
+import { pageOf } from '../../lib/page-address.ts';
+import { ButtonLink } from '../../ui/button-link.tsx';
+import { actsFor } from './acts.ts';
+
+/** What can be done with a batch: what its stage is for first, the rest behind. */
+export function BatchActs({ programme, batch: { id, stage, held } }: { programme: string; batch: Batch }) {
+  const said = useMessages().batches;
+  const [first, second, third, ...rest] = actsFor(stage, held).map((act) => ({ act, href: pageOf(programme, 'batches', id, act), words: said.acts[act] }));
+  return (
+    <nav aria-label={said.actsTitle} className="not-on-paper mb-12 grid gap-3">
+      {held && <p className="max-w-prose">{said.heldLead}</p>}
+      <div className="flex flex-wrap gap-3">
+        {[first, second, third].map((one, at) => one && <ButtonLink key={one.act} look={at === 0 ? 'main' : 'quiet'} href={one.href}>{one.words}</ButtonLink>)}
+      </div>
+      <details>
+        <summary className="inline-flex min-h-14 cursor-pointer items-center font-semibold underline">{said.moreActs}</summary>
+        <ul className="mt-2 flex flex-wrap gap-2">
+          {rest.map(({ act, href, words }) => (
+            <li key={act}><ButtonLink look="quiet" href={href}>{words}</ButtonLink></li>
+          ))}
+        </ul>
+      </details>
+    </nav>
+  );
+}

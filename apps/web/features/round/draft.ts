@@ -1,0 +1,36 @@
+import type { Answer } from './answer.ts';
+import type { Look } from './stop.ts';
+
+/** A round under way, as the phone keeps it: nothing of it is lost by a reload or a lost connection. */
+export interface Draft {
+  readonly day: string;
+  readonly seenBy: string;
+  readonly look: Look;
+  /** By batch. */
+  readonly answers: Readonly<Record<string, Answer>>;
+}
+
+/** One for each person and place on this phone. */
+export const draftKey = (programme: string, placeId: string, personId: string): string => `sprigline/round/1/${programme}/${placeId}/${personId}`;
+
+export function readDraft(key: string): Draft | undefined {
+  const kept = window.localStorage.getItem(key);
+  if (kept === null) return undefined;
+  try {
+    // Written by keepDraft under a key that names its version.
+    return JSON.parse(kept) as Draft;
+  } catch {
+    return undefined;
+  }
+}
+
+/** @returns whether the phone could keep it: storage may be full or switched off */
+export function keepDraft(key: string, draft: Draft): boolean {
+  try {
+    if (Object.keys(draft.answers).length === 0) window.localStorage.removeItem(key);
+    else window.localStorage.setItem(key, JSON.stringify(draft));
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,71 @@
+import { useTranslations } from 'next-intl';
+import { useState } from 'react';
+import { dayAfter, sayDay } from '../../lib/calendar.ts';
+import { pageOf } from '../../lib/page-address.ts';
+import { buttonClass } from '../../ui/button-class.ts';
+import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
+import { INPUT } from '../../ui/form/input-class.ts';
+import { PageHeading } from '../../ui/page-heading.tsx';
+import { Trail } from '../../ui/trail.tsx';
+import type { RoundProps } from './round-screen.tsx';
+import type { RoundState, RoundStep } from './round-state.ts';
+import { WalkList } from './walk-list.tsx';
+
+interface StartViewProps extends RoundProps {
+  readonly state: RoundState;
+  readonly step: (next: RoundStep) => void;
+}
+
+/** Before the walk: which day it is for, who looks, and what lies ahead. */
+export function StartView(props: StartViewProps) {
+  const { programme, placeId, placeName, today, me, people, stops, state: { draft, isRestored }, step } = props;
+  const t = useTranslations('round');
+  const ui = useTranslations('ui');
+  const [chosenDay, setDay] = useState<string>();
+  const [chosenEyes, setEyes] = useState<string>();
+  const [day, seenBy] = [chosenDay ?? draft.day, chosenEyes ?? draft.seenBy];
+  const answered = Object.keys(draft.answers).length;
+
+  function begin() {
+    step({ step: 'begin', day, seenBy });
+    const next = stops.findIndex(({ batchId }) => !draft.answers[batchId]);
+    if (answered > 0) step({ step: 'go', where: next === -1 ? 'sums' : next });
+  }
+
+  return (
+    <>
+      <Trail steps={[{ href: pageOf(programme, 'places'), words: t('places') }, { href: pageOf(programme, 'places', placeId), words: placeName }]} />
+      <PageHeading kind={t('kind')} lead={t('lead', { n: stops.length })}>{t('title', { place: placeName })}</PageHeading>
+      {isRestored && <p role="status" className="mb-6 max-w-prose rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">{t('kept')}</p>}
+      <div className="grid gap-6">
+        <fieldset>
+          <legend className="font-semibold">{t('day')}</legend>
+          <div className="mt-2 grid gap-2 sm:flex">
+            {[{ at: today, words: ui('today') }, { at: dayAfter(today, -1), words: ui('yesterday') }].map(({ at, words }) => (
+              <label key={at} className={PLATE}>
+                <input type="radio" name="day" checked={day === at} onChange={() => setDay(at)} className={MARK} />
+                {words} <span className="font-normal text-ink-soft">{sayDay(at)}</span>
+              </label>
+            ))}
+            <input type="date" aria-label={ui('anotherDay')} max={today} value={day} onChange={(event) => event.target.value && setDay(event.target.value)} className={`${INPUT} sm:max-w-52`} />
+          </div>
+        </fieldset>
+        {people.length > 0 && (
+          <label className="block max-w-prose">
+            <span className="font-semibold">{t('seenBy')}</span>
+            <select value={seenBy} onChange={(event) => setEyes(event.target.value)} className={INPUT}>
+              <option value="">{t('me', { name: me })}</option>
+              {people.map(({ id, name }) => (
+                <option key={id} value={id}>{name}</option>
+              ))}
+            </select>
+          </label>
+        )}
+        <button type="button" onClick={begin} className={`${buttonClass('main')} min-h-16 w-full max-w-prose text-lg`}>
+          {answered > 0 ? t('goOn', { n: answered }) : t('begin')}
+        </button>
+      </div>
+      <WalkList {...props} go={(where) => { step({ step: 'begin', day, seenBy }); step({ step: 'go', where }); }} />
+    </>
+  );
+}

@@ -1,0 +1,47 @@
+import { useTranslations } from 'next-intl';
+import type { Ref } from 'react';
+import { sayDay } from '../../lib/calendar.ts';
+import { Flag } from '../../ui/flag.tsx';
+import { StageMark } from '../../ui/stage-mark.tsx';
+import type { Stop } from './stop.ts';
+
+interface StopHeadProps {
+  readonly ref: Ref<HTMLHeadingElement>;
+  /** Only the label, where the rest would push the keys off the screen. */
+  readonly isShort: boolean;
+  readonly stop: Stop;
+  readonly at: number;
+  readonly of: number;
+  readonly leaveTo: string;
+  readonly finish: () => void;
+}
+
+/** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
+export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish }: StopHeadProps) {
+  const t = useTranslations('round');
+  const { label, stage, donor, stand, species, place, rows, held, lastCount, openedOn } = stop;
+  return (
+    <header className="grid gap-1">
+      <div className={`flex items-center justify-between gap-2 text-sm ${isShort ? 'hidden' : ''}`}>
+        <a href={leaveTo} className="inline-flex min-h-14 min-w-14 items-center underline">{t('leave')}</a>
+        <span className="tabular-nums">{t('at', { at: at + 1, of })}</span>
+        <button type="button" onClick={finish} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
+      </div>
+      <progress value={at + 1} max={of} aria-hidden className="h-1.5 w-full accent-[var(--juniper)]" />
+      <div className="mt-1 flex flex-wrap items-center gap-x-3 gap-y-1">
+        <h1 ref={ref} id="stop" tabIndex={-1} className="text-xl outline-none"><span className="tie-label">{label}</span></h1>
+        <StageMark stage={stage} />
+        {held && <Flag tone="grave">{t('held')}</Flag>}
+      </div>
+      <p className={`leading-snug ${isShort ? 'hidden' : ''}`}>
+        <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>
+        <span className="block text-sm text-ink-soft">{[donor, species, stand].filter(Boolean).join(' · ')}</span>
+        <span className="block text-sm text-ink-soft">
+          {lastCount
+            ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
+            : t('neverCounted', { day: sayDay(openedOn) })}
+        </span>
+      </p>
+    </header>
+  );
+}

@@ -1,0 +1,96 @@
+import { useTranslations } from 'next-intl';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { minuteOfDay, today } from '../../lib/calendar.ts';
+import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
+import { DeadPanel } from './dead-panel.tsx';
+import { type Active, Keypad, numberAfter } from './keypad.tsx';
+import { LookChoice } from './look-choice.tsx';
+import { NumberFields } from './number-fields.tsx';
+import type { RoundState, RoundStep } from './round-state.ts';
+import type { Look, Stop } from './stop.ts';
+import { StopBar } from './stop-bar.tsx';
+import { StopHead } from './stop-head.tsx';
+
+interface StopViewProps {
+  readonly stop: Stop;
+  readonly at: number;
+  readonly of: number;
+  readonly zone: string;
+  readonly leaveTo: string;
+  readonly state: RoundState;
+  readonly step: (next: RoundStep) => void;
+}
+
+/** One batch, one screen. A field is marked, and the keys write into it. */
+export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }: StopViewProps) {
+  const before = draft.answers[stop.batchId];
+  const t = useTranslations('round');
+  const [look, setLook] = useState<Look>(before?.look ?? draft.look);
+  const [numbers, setNumbers] = useState<Numbers>(before?.numbers ?? {});
+  const [dead, setDead] = useState<Dead>(before?.dead ?? {});
+  const [active, activate] = useState<Active>({ field: 'alive' });
+  const [slip, setSlip] = useState<ReturnType<typeof slipIn>>();
+  const top = useRef<HTMLHeadingElement>(null);
+  useEffect(() => top.current?.focus(), []);
+
+  const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
+  const onward = at + 1 < of ? at + 1 : 'sums';
+
+  function press(key: string) {
+    setSlip(undefined);
+    if ('cause' in active) setDead({ ...dead, [active.cause]: numberAfter(dead[active.cause], key) ?? 0 });
+    else setNumbers(withNumber(numbers, active.field, numberAfter(numbers[active.field], key)));
+  }
+
+  function choose(next: Look) {
+    setLook(next);
+    step({ step: 'look', look: next });
+    // What cannot be seen with that look is not kept.
+    const seen = fieldsFor(stop.stage, next);
+    setNumbers(Object.fromEntries(Object.entries(numbers).filter(([field]) => seen.some((one) => one === field))));
+    if ('field' in active && !seen.includes(active.field)) activate({ field: 'alive' });
+  }
+
+  function next() {
+    if (isBlank(numbers, dead)) return step({ step: 'skip', stop, where: onward });
+    const wrong = slipIn({ numbers });
+    if (wrong) return setSlip(wrong);
+    step({ step: 'answer', stop, told: { said: 'seen', look, numbers, dead, minute }, where: onward });
+  }
+
+  /** A keyboard types into the marked field, wherever the focus is. */
+  function typed(event: KeyboardEvent) {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    if (/^\d$/.test(event.key)) press(event.key);
+    else if (event.key === 'Backspace') press('back');
+    else return;
+    event.preventDefault();
+  }
+
+  return (
+    <section aria-labelledby="stop" onKeyDown={typed} className="mx-auto flex max-w-md flex-col gap-2">
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'sums' })} />
+      {'cause' in active ? (
+        <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} done={() => activate({ field: 'alive' })} />
+      ) : (
+        <>
+          {stop.stage !== 'planted' && <LookChoice look={look} choose={choose} />}
+          <NumberFields fields={fieldsFor(stop.stage, look)} numbers={numbers} dead={deadIn(dead)} active={active.field} activate={(field) => activate({ field })} openDead={() => activate({ cause: 'brown' })} />
+        </>
+      )}
+      {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
+      <Keypad active={active} press={press} />
+      <StopBar
+        isBlank={isBlank(numbers, dead)}
+        back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
+        fine={() => step({ step: 'answer', stop, told: { said: 'fine', look, numbers: {}, dead: {}, minute }, where: onward })}
+        next={next}
+      />
+    </section>
+  );
+}
+
+function withNumber(numbers: Numbers, field: Field, n: number | undefined): Numbers {
+  const { [field]: _, ...others } = numbers;
+  return n === undefined ? others : { ...others, [field]: n };
+}

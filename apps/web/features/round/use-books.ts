@@ -1,0 +1,89 @@
+'use client';
+
+import type { WrittenEntry } from '@sprigline/contract';
+import { useMessages } from 'next-intl';
+import { useCallback, useEffect, useState } from 'react';
+import { type Answer, entriesOf } from './answer.ts';
+import { askBooks } from './ask-books.action.ts';
+import type { Heard } from './heard.ts';
+import type { RoundProps } from './round-screen.tsx';
+import type { RoundState, RoundStep } from './round-state.ts';
+import { saveRound } from './save-round.action.ts';
+
+/** What became of one batch's answer. */
+export interface Saved {
+  readonly answer: Answer;
+  readonly status: WrittenEntry['status'];
+  readonly flags: WrittenEntry['flags'];
+}
+
+export interface Books {
+  /** What the books made of the answers, as last heard. */
+  readonly heard: Heard | undefined;
+  /** Why the request as a whole was not taken. */
+  readonly problem: string | undefined;
+  readonly isBusy: boolean;
+  /** No answer came: no connection, or the server is down. */
+  readonly isUnheard: boolean;
+  readonly wasSaving: boolean;
+  readonly written: readonly Saved[];
+  readonly confirmed: ReadonlySet<string>;
+  readonly save: () => void;
+  readonly confirm: (answer: Answer) => void;
+}
+
+type Hearing = Pick<Books, 'heard' | 'problem' | 'isBusy' | 'isUnheard' | 'wasSaving'>;
+const NOTHING: Hearing = { heard: undefined, problem: undefined, isBusy: false, isUnheard: false, wasSaving: false };
+
+/** Asks the books what they make of the answers, and saves them. */
+export function useBooks({ programme, state: { draft }, step }: RoundProps & { state: RoundState; step: (next: RoundStep) => void }): Books {
+  const { causes, nothingToReport: nothing } = useMessages().entries;
+  const [hearing, hear] = useState<Hearing>(NOTHING);
+  const [written, setWritten] = useState<readonly Saved[]>([]);
+  const [confirmed, setConfirmed] = useState<ReadonlySet<string>>(new Set());
+
+  const answers = Object.values(draft.answers);
+  const entries = answers.flatMap((answer) => entriesOf(answer, draft.day, draft.seenBy, { nothing, causes }));
+  const confirm = answers.filter(({ batchId }) => confirmed.has(batchId)).flatMap(({ ids }) => Object.values(ids));
+  const asked = JSON.stringify([entries, confirm]);
+
+  const ask = useCallback(async () => {
+    const [toAsk, sure] = JSON.parse(asked) as [typeof entries, string[]];
+    if (toAsk.length === 0) return hear(NOTHING);
+    hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: false }));
+    try {
+      const answer = await askBooks(programme, toAsk, sure);
+      hear('refused' in answer ? { ...NOTHING, problem: answer.refused } : { ...NOTHING, heard: answer });
+    } catch {
+      hear({ ...NOTHING, isUnheard: true });
+    }
+  }, [asked, programme]);
+
+  useEffect(() => void ask(), [ask]);
+
+  async function save() {
+    hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: true }));
+    try {
+      const answer = await saveRound(programme, entries, confirm);
+      if ('refused' in answer) return hear({ ...NOTHING, problem: answer.refused });
+      const byId = new Map(answer.entries.map((entry) => [entry.id, entry]));
+      const saved = answers.flatMap((one) => savedAs(one, byId) ?? []);
+      setWritten((before) => [...before, ...saved]);
+      hear({ ...NOTHING, heard: answer });
+      step({ step: 'written', batchIds: saved.map(({ answer: { batchId } }) => batchId) });
+    } catch {
+      // Nothing is forgotten: the draft stays on the phone until an answer says otherwise.
+      hear((before) => ({ ...before, isBusy: false, isUnheard: true, wasSaving: true }));
+    }
+  }
+
+  return { ...hearing, written, confirmed, save: () => void save(), confirm: ({ batchId }) => setConfirmed(new Set([...confirmed, batchId])) };
+}
+
+/** An answer is in the books once all its entries are. */
+function savedAs(answer: Answer, byId: ReadonlyMap<string, WrittenEntry>): Saved | undefined {
+  const own = Object.values(answer.ids).flatMap((id) => byId.get(id) ?? []);
+  if (own.length === 0 || own.some(({ status }) => status === 'refused')) return undefined;
+  const status = own.every((entry) => entry.status === 'already') ? 'already' : own.some((entry) => entry.status === 'waiting') ? 'waiting' : 'written';
+  return { answer, status, flags: own.flatMap(({ flags }) => flags) };
+}

@@ -1,0 +1,46 @@
+import 'server-only';
+import { type EntryProblem, type NewEntry, Previewed, Written, type WrittenEntry } from '@sprigline/contract';
+import type { z } from 'zod';
+import { ask } from './api.ts';
+import type { UncheckedEntry } from './entry-said.ts';
+import { Refused } from './refused.ts';
+import { apiOf } from './workplace.ts';
+
+/** An entry as it is sent: what has a usual value may be left out. */
+export type EntryToSend = z.input<typeof NewEntry>;
+
+/**
+ * Writes entries, each for itself: a refused one does not keep the others out.
+ *
+ * @param confirm ids of entries to write although they look like a slip
+ * @throws Refused when the request as a whole was not taken
+ */
+export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = []): Promise<Written> {
+  return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door: 'desk', entries, confirm } })).body;
+}
+
+/** What the books would make of entries. Nothing is written. */
+export async function previewEntries(programme: string, entries: readonly EntryToSend[], confirm: readonly string[] = []): Promise<Previewed> {
+  return (await ask(apiOf(programme, 'entries', 'preview'), Previewed, { method: 'POST', body: { door: 'desk', entries, confirm } })).body;
+}
+
+/**
+ * Writes one entry out of a form.
+ *
+ * @throws Refused with the problem of that entry
+ */
+export async function writeEntry(programme: string, entry: UncheckedEntry, isConfirmed: boolean): Promise<void> {
+  const { entries } = await writeEntries(programme, [entry], isConfirmed ? [entry.id] : []);
+  refuseFirst(entries);
+}
+
+/** @throws Refused with the problem of the first entry that was not taken */
+export function refuseFirst(entries: readonly WrittenEntry[]): void {
+  const problem = entries.find(({ status }) => status === 'refused')?.problem;
+  if (problem) throw new Refused(withoutFacts(problem));
+}
+
+/** What does not add up is shown with its numbers; saying them in a sentence, too, would be twice. */
+export function withoutFacts({ facts, ...problem }: EntryProblem): EntryProblem {
+  return problem.discrepancies || !facts ? { ...problem } : { ...problem, facts };
+}
