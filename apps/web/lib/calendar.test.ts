@@ -19,6 +19,6 @@ test('the minute of the day is the one on the wall', () => {
 });
 
 test('a day is said as people say it', () => {
-  expect(sayDay('2026-11-25')).toBe('25 Nov 2026');
+  expect(sayDay('2026-11-25')).toBe('25\u00a0Nov\u00a02026');
   expect(sayDay('2026-11-25', 'long')).toBe('Wednesday, 25 November 2026');
 });

@@ -21,11 +21,12 @@ export function minuteOfDay(zone: string, now: Date = new Date()): number {
 
 /**
  * A day as people say it, such as "Wednesday 25 November 2026".
- * @param style `long` for headings, `short` for tables: "25 Nov 2026"
+ * @param style `long` for headings, `short` for tables: "25 Nov 2026", which is never broken over lines
  */
 export function sayDay(day: string, style: 'long' | 'short' = 'short', locale = 'en-GB'): string {
   const weekday = style === 'long' ? ({ weekday: 'long' } as const) : {};
-  return new Intl.DateTimeFormat(locale, { timeZone: 'UTC', day: 'numeric', month: style, year: 'numeric', ...weekday }).format(new Date(`${day}T00:00:00Z`));
+  const said = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', day: 'numeric', month: style, year: 'numeric', ...weekday }).format(new Date(`${day}T00:00:00Z`));
+  return style === 'long' ? said : said.replaceAll(' ', '\u00a0');
 }
 
 /** A moment in the programme's zone, such as "25 Nov 2026, 14:05". */

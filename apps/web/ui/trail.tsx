@@ -13,7 +13,7 @@ export function Trail({ steps }: { steps: readonly Step[] }) {
     <nav aria-label={t('trail')} className="mb-3 text-sm">
       <ol className="flex flex-wrap gap-x-2">
         {steps.map(({ href, words }) => (
-          <li key={href} className="flex items-center gap-x-2 before:text-ink-soft not-first:before:content-['›']">
+          <li key={href} className="flex items-center gap-x-2 not-first:before:text-ink-soft not-first:before:content-['›']">
             <Way href={href} className="inline-flex min-h-8 items-center text-ink underline">
               {words}
             </Way>
