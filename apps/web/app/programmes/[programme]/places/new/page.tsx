@@ -10,6 +10,7 @@ import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { ChoiceField } from '../../../../../ui/form/choice-field.tsx';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
 import { RadioField } from '../../../../../ui/form/radio-field.tsx';
+import { TextField } from '../../../../../ui/form/text-field.tsx';
 import { underPrefix } from '../../../../../ui/form/under-prefix.ts';
 
 interface NewPlacePageProps {
@@ -32,8 +33,10 @@ export default async function NewPlacePage({ params, searchParams }: NewPlacePag
       newId={newId()}
     >
       <RadioField name="kind" value={within ? 'tray' : 'bench'} choices={KINDS.map((kind) => ({ value: kind, words: said.kinds[kind] }))} />
-      <ChoiceField name="parentId" isOptional value={within} choices={placeChoices(places, mayHold)} />
+      <ChoiceField name="parentId" isOptional value={within} hint={said.hints.parentId} choices={placeChoices(places, mayHold)} />
       <PlaceFields partners={partners} />
+      <h2 className="mt-4 text-lg">{said.onlyTray}</h2>
+      <TextField name="rows" keypad="numeric" isOptional hint={said.hints.rows} />
       <FillingFields prefix="filling/" fillingId={newId()} today={today} isOptional />
     </FormPage>
   );
