@@ -54,7 +54,7 @@ export type TripWarning = z.infer<typeof TripWarning>;
 export const Trip = z.object({
   ...TripContent.shape,
   id: Id,
-  bundles: z.array(z.object(NewBundle.shape)),
+  bundles: z.array(z.object({ ...NewBundle.shape, /** Of its cuttings, so many have been stuck. */ stuck: z.int() })),
   warnings: z.array(TripWarning),
 });
 export type Trip = z.infer<typeof Trip>;

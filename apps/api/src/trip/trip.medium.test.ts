@@ -110,3 +110,16 @@ test('trips are listed newest first, in parts', async () => {
   const days = [...first.body, ...(await desk.get(next)).body].map(({ wentOn }: { wentOn: string }) => wentOn);
   expect(days).toEqual(['2025-03-01', '2025-03-01', '2025-02-01', '2025-01-02']);
 });
+
+test('a bundle says how many of its cuttings are stuck', async () => {
+  const tree = await build.donorTree();
+  const trip = await build.trip({ standId: tree.standId, bundles: [build.bundle(tree.id, 30), build.bundle(tree.id, 10)] });
+  const first = trip.bundles.find(({ cuttings }) => cuttings === 30);
+  const placeId = (await build.tray()).id;
+  const stick = (n: number, stickingId: string) => ({ id: newId(), observedOn: '2025-10-02', writtenAt: '2025-10-02T10:00:00Z', saying: { kind: 'stuck', batchId: newId(), stickingId, n, placeId, bundleId: first?.id } });
+  const stickingId = newId();
+  const written = await desk.post('entries', { entries: [stick(12, stickingId), stick(5, stickingId)] });
+
+  expect(written.body.entries.map(({ status }: { status: string }) => status)).toEqual(['written', 'written']);
+  expect((await desk.get(`trips/${trip.id}`)).body.bundles.map(({ cuttings, stuck }: { cuttings: number; stuck: number }) => [cuttings, stuck])).toEqual(expect.arrayContaining([[30, 17], [10, 0]]));
+});

@@ -35,11 +35,24 @@ export class TripQueries {
     const { programmeId } = caller;
     const row = known(await records.trip.findUnique({ where: { programmeId_id: { programmeId, id } }, omit: { programmeId: true } }));
     const bundles = await records.bundle.findMany({ where: { programmeId, tripId: id }, orderBy: { id: 'asc' } });
+    const stuck = await stuckOf(records, programmeId, id);
     return Trip.parse({
       ...row,
       wentOn: dayOf(row.wentOn),
-      bundles: bundles.map((bundle) => ({ ...bundle, heightM: bundle.heightM?.toNumber() ?? null, lengthCm: bundle.lengthCm?.toNumber() ?? null })),
+      bundles: bundles.map((bundle) => ({ ...bundle, stuck: stuck.get(bundle.id) ?? 0, heightM: bundle.heightM?.toNumber() ?? null, lengthCm: bundle.lengthCm?.toNumber() ?? null })),
       warnings: await this.warnings.of(records, caller, id),
     });
   }
+}
+
+/** Cuttings stuck so far, by bundle, as the books have them. */
+async function stuckOf(records: Records, programmeId: string, tripId: string): Promise<Map<string, number>> {
+  const rows = await records.$queryRaw<{ id: string; n: number }[]>`
+    SELECT u.id, sum(m.n)::int AS n
+    FROM bundle u
+    JOIN sticking k ON k.programme_id = u.programme_id AND k.bundle_id = u.id
+    JOIN batch b ON b.programme_id = k.programme_id AND b.sticking_id = k.id
+    JOIN movement m ON m.programme_id = b.programme_id AND m.batch_id = b.id AND m.effect = 'stuck'
+    WHERE u.programme_id = ${programmeId}::uuid AND u.trip_id = ${tripId}::uuid GROUP BY u.id`;
+  return new Map(rows.map(({ id, n }) => [id, n]));
 }
