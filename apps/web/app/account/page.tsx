@@ -1,16 +1,14 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { changePassword } from '../../features/account/change-password.action.ts';
 import { SignOutButton } from '../../features/account/sign-out-button.tsx';
+import { titled } from '../../lib/titled.ts';
 import { meNow } from '../../lib/workplace.ts';
 import { ButtonLink } from '../../ui/button-link.tsx';
 import { DoorPage } from '../../ui/door-page.tsx';
 import { ActionForm } from '../../ui/form/action-form.tsx';
 import { PasswordField } from '../../ui/form/password-field.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('account.own'))('title') };
-}
+export const generateMetadata = titled(({ account }) => account.own.title);
 
 export default async function AccountPage() {
   const [me, { account: said }] = await Promise.all([meNow(), getMessages()]);

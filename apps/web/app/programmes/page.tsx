@@ -1,5 +1,5 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
+import { titled } from '../../lib/titled.ts';
 import { Way } from '../../ui/way.tsx';
 import { redirect } from 'next/navigation';
 import { SignOutButton } from '../../features/account/sign-out-button.tsx';
@@ -8,9 +8,7 @@ import { meNow } from '../../lib/workplace.ts';
 import { ButtonLink } from '../../ui/button-link.tsx';
 import { DoorPage } from '../../ui/door-page.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('programmes'))('title') };
-}
+export const generateMetadata = titled(({ programmes }) => programmes.title);
 
 /** Whoever works in one programme only never sees this page, unless they ask for it. */
 export default async function ProgrammesPage({ searchParams }: { searchParams: Promise<{ all?: string }> }) {

@@ -1,13 +1,10 @@
-import type { Metadata } from 'next';
 import { getTranslations } from 'next-intl/server';
 import { SignInForm } from '../../features/account/sign-in-form.tsx';
+import { titled } from '../../lib/titled.ts';
 import { wayBack } from '../../lib/way-back.ts';
 import { DoorPage } from '../../ui/door-page.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  const t = await getTranslations('account.signIn');
-  return { title: t('title') };
-}
+export const generateMetadata = titled(({ account }) => account.signIn.title);
 
 export default async function SignInPage({ searchParams }: { searchParams: Promise<{ next?: string; left?: string; reset?: string }> }) {
   const { next, left, reset } = await searchParams;

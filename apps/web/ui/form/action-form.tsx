@@ -29,7 +29,7 @@ export function ActionForm({ action, labels = {}, send, look = 'main', madeWords
   const [state, sendForm] = useActionState(action, UNTOUCHED);
   const t = useTranslations('ui');
   const talk = useMemo<FormTalk>(
-    () => ({ turn: state.turn, values: state.values, problem: state.problem, words: state.words, labels, errors: fieldErrors(state.problem, labels, t('needsAnAnswer')) }),
+    () => ({ turn: state.turn, values: state.values, problem: state.problem, words: state.words, labels, errors: fieldErrors(state.problem, labels, { needsAnAnswer: t('needsAnAnswer'), mustBeANumber: t('mustBeANumber') }) }),
     [state, labels, t],
   );
 

@@ -1,17 +1,23 @@
 import type { Problem } from '@sprigline/contract';
 
+export interface OwnWords {
+  /** For a field left empty that may not be. */
+  readonly needsAnAnswer: string;
+  readonly mustBeANumber: string;
+}
+
 /**
  * The sentence for each field that the API marked, by the field's name: `#/exactPlace/latitude`
  * marks the field `exactPlace/latitude`, and a part without a field of its own marks the nearest one above.
  *
  * @param labels what each field is called
- * @param needsAnAnswer words for a field left empty that may not be
+ * @param ours words for what contracts say in the language of programs
  */
-export function fieldErrors(problem: Problem | undefined, labels: Readonly<Record<string, string>>, needsAnAnswer: string): Record<string, string> {
+export function fieldErrors(problem: Problem | undefined, labels: Readonly<Record<string, string>>, ours: OwnWords): Record<string, string> {
   const errors: Record<string, string> = {};
   for (const { pointer, detail } of problem?.errors ?? []) {
     const name = nearestField(pointer.replace(/^#\/?/, ''), labels);
-    if (name !== undefined) errors[name] ??= sentence(labels[name] ?? name, detail, needsAnAnswer);
+    if (name !== undefined) errors[name] ??= sentence(labels[name] ?? name, detail, ours);
   }
   return errors;
 }
@@ -30,8 +36,9 @@ function nearestField(path: string, labels: Readonly<Record<string, string>>): s
   return undefined;
 }
 
-function sentence(label: string, detail: string, needsAnAnswer: string): string {
-  if (/received undefined|expected one of|Invalid option/i.test(detail)) return `${label} ${needsAnAnswer}.`;
+function sentence(label: string, detail: string, { needsAnAnswer, mustBeANumber }: OwnWords): string {
+  if (/received (undefined|null)|expected one of|Invalid option/i.test(detail)) return `${label} ${needsAnAnswer}.`;
+  if (/expected (number|int)\b/i.test(detail)) return `${label} ${mustBeANumber}.`;
   const joined = /^[a-z]/.test(detail) ? `${label} ${detail}` : `${label}: ${detail}`;
   return /[.!?]$/.test(joined) ? joined : `${joined}.`;
 }

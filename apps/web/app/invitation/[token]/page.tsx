@@ -1,17 +1,15 @@
 import { InvitationSeen, Me } from '@sprigline/contract';
-import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { AccountFields } from '../../../features/account/account-fields.tsx';
 import { acceptNewly } from '../../../features/account/accept-newly.action.ts';
 import { acceptWithAccount } from '../../../features/account/accept-with-account.action.ts';
 import { readIfAllowed } from '../../../lib/read-if-allowed.ts';
+import { titled } from '../../../lib/titled.ts';
 import { ButtonLink } from '../../../ui/button-link.tsx';
 import { DoorPage } from '../../../ui/door-page.tsx';
 import { ActionForm } from '../../../ui/form/action-form.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('account.invitation'))('title') };
-}
+export const generateMetadata = titled(({ account }) => account.invitation.title);
 
 export default async function InvitationPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

@@ -21,7 +21,7 @@ export default async function ProgrammeLayout({ params, children }: ProgrammePar
   const workplace = await workplaceOf((await params).programme);
   const groups = navFor(workplace.role);
   return (
-    <div className="lg:grid lg:min-h-dvh lg:grid-cols-[17rem_minmax(0,1fr)]">
+    <div className="lg:not-print:grid lg:min-h-dvh lg:grid-cols-[17rem_minmax(0,1fr)]">
       <SideNav programme={workplace} groups={groups} foot={<WhoIsHere workplace={workplace} signOut={<SignOutButton />} />} />
       <div className="min-w-0 pb-24 lg:pb-0">
         {workplace.isDemo && <DemoBanner />}

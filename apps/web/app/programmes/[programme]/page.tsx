@@ -6,8 +6,11 @@ import { ReviewCount } from '../../../features/home/review-count.tsx';
 import { LastTrips } from '../../../features/home/last-trips.tsx';
 import { placesOf } from '../../../lib/lists.ts';
 import { sayDay } from '../../../lib/calendar.ts';
+import { titled } from '../../../lib/titled.ts';
 import { workplaceOf } from '../../../lib/workplace.ts';
 import { PageHeading } from '../../../ui/page-heading.tsx';
+
+export const generateMetadata = titled(({ shell }) => shell.items.home);
 
 /** A volunteer's first screen is where to walk; a coordinator's is what needs a decision, what is at risk, what changed. */
 export default async function HomePage({ params }: { params: Promise<{ programme: string }> }) {

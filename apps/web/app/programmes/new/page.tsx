@@ -1,10 +1,13 @@
 import { getMessages } from 'next-intl/server';
 import { openProgramme } from '../../../features/programme/open-programme.action.ts';
 import { newId } from '../../../lib/new-id.ts';
+import { titled } from '../../../lib/titled.ts';
 import { DoorPage } from '../../../ui/door-page.tsx';
 import { ActionForm } from '../../../ui/form/action-form.tsx';
 import { TextField } from '../../../ui/form/text-field.tsx';
 import { ZoneField } from '../../../ui/form/zone-field.tsx';
+
+export const generateMetadata = titled(({ programmes }) => programmes.openTitle);
 
 export default async function OpenProgrammePage() {
   const { programmes: said } = await getMessages();

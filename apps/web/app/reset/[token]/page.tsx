@@ -1,16 +1,14 @@
 import { ResetLinkSeen } from '@sprigline/contract';
-import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { resetPassword } from '../../../features/account/reset-password.action.ts';
 import { readIfAllowed } from '../../../lib/read-if-allowed.ts';
+import { titled } from '../../../lib/titled.ts';
 import { ButtonLink } from '../../../ui/button-link.tsx';
 import { DoorPage } from '../../../ui/door-page.tsx';
 import { ActionForm } from '../../../ui/form/action-form.tsx';
 import { PasswordField } from '../../../ui/form/password-field.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('account.reset'))('title') };
-}
+export const generateMetadata = titled(({ account }) => account.reset.title);
 
 export default async function ResetPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

@@ -1,16 +1,14 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { AccountFields } from '../../../features/account/account-fields.tsx';
 import { setUp } from '../../../features/account/set-up.action.ts';
+import { titled } from '../../../lib/titled.ts';
 import { DoorPage } from '../../../ui/door-page.tsx';
 import { ActionForm } from '../../../ui/form/action-form.tsx';
 import { TextField } from '../../../ui/form/text-field.tsx';
 import { ZoneField } from '../../../ui/form/zone-field.tsx';
 import { underPrefix } from '../../../ui/form/under-prefix.ts';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('account.setUp'))('title') };
-}
+export const generateMetadata = titled(({ account }) => account.setUp.title);
 
 export default async function SetUpPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;

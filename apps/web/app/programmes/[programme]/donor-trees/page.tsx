@@ -1,11 +1,11 @@
 import { DonorTree } from '@sprigline/contract';
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { z } from 'zod';
 import { DonorTreeTable } from '../../../../features/donor-tree/donor-tree-table.tsx';
 import { standsOf, taxaOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { readPart } from '../../../../lib/pages.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { Empty } from '../../../../ui/empty.tsx';
@@ -17,9 +17,7 @@ interface DonorTreesPageProps {
   readonly searchParams: Promise<{ standId?: string; after?: string }>;
 }
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('donorTrees'))('title') };
-}
+export const generateMetadata = titled(({ donorTrees }) => donorTrees.title);
 
 export default async function DonorTreesPage({ params, searchParams }: DonorTreesPageProps) {
   const { programme } = await params;

@@ -1,4 +1,5 @@
 import { getTranslations } from 'next-intl/server';
+import { titled } from '../../../../lib/titled.ts';
 import { Way } from '../../../../ui/way.tsx';
 import { SignOutButton } from '../../../../features/account/sign-out-button.tsx';
 import { navFor } from '../../../../features/shell/nav-items.ts';
@@ -7,6 +8,8 @@ import { pageOf } from '../../../../lib/page-address.ts';
 import { workplaceOf } from '../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 import { Section } from '../../../../ui/section.tsx';
+
+export const generateMetadata = titled(({ shell }) => shell.more);
 
 export default async function MorePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -1,6 +1,5 @@
 import { Invitation } from '@sprigline/contract';
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { z } from 'zod';
 import { addPerson } from '../../../../features/person/add-person.action.ts';
 import { InvitationList } from '../../../../features/person/invitation-list.tsx';
@@ -9,6 +8,7 @@ import { partnersOf, peopleOf } from '../../../../lib/lists.ts';
 import { newId } from '../../../../lib/new-id.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { read } from '../../../../lib/read.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { ActionForm } from '../../../../ui/form/action-form.tsx';
@@ -16,9 +16,7 @@ import { TextField } from '../../../../ui/form/text-field.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 import { Section } from '../../../../ui/section.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('people'))('title') };
-}
+export const generateMetadata = titled(({ people }) => people.title);
 
 export default async function PeoplePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -1,19 +1,17 @@
 import { Permission } from '@sprigline/contract';
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { z } from 'zod';
 import { PermissionTime } from '../../../../features/permission/permission-time.tsx';
 import { PermissionUse } from '../../../../features/permission/permission-use.tsx';
 import { nameIn, standsOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { read } from '../../../../lib/read.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ListPage } from '../../../../ui/list-page.tsx';
 import { RowLink } from '../../../../ui/row-link.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('permissions'))('title') };
-}
+export const generateMetadata = titled(({ permissions }) => permissions.title);
 
 export default async function PermissionsPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -1,16 +1,14 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { PlaceTree } from '../../../../features/place/place-tree.tsx';
 import { placesOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { Empty } from '../../../../ui/empty.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('places'))('title') };
-}
+export const generateMetadata = titled(({ places }) => places.title);
 
 export default async function PlacesPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

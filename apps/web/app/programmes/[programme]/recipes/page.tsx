@@ -1,15 +1,13 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { sayDay } from '../../../../lib/calendar.ts';
 import { recipesOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../lib/workplace.ts';
 import { ListPage } from '../../../../ui/list-page.tsx';
 import { RowLink } from '../../../../ui/row-link.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('recipes'))('title') };
-}
+export const generateMetadata = titled(({ recipes }) => recipes.title);
 
 export default async function RecipesPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

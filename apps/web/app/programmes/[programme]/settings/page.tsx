@@ -1,9 +1,9 @@
 import { Programme } from '@sprigline/contract';
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { changeSettings } from '../../../../features/programme/change-settings.action.ts';
 import { months } from '../../../../lib/calendar.ts';
 import { readVersion } from '../../../../lib/read.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { Facts } from '../../../../ui/facts.tsx';
 import { ActionForm } from '../../../../ui/form/action-form.tsx';
@@ -13,9 +13,7 @@ import { TextField } from '../../../../ui/form/text-field.tsx';
 import { ZoneField } from '../../../../ui/form/zone-field.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('programmes'))('settings') };
-}
+export const generateMetadata = titled(({ programmes }) => programmes.settings);
 
 export default async function SettingsPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -1,15 +1,13 @@
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { nameIn, partnersOf, sitesOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../lib/workplace.ts';
 import { Cell } from '../../../../ui/cell.tsx';
 import { ListPage } from '../../../../ui/list-page.tsx';
 import { RowLink } from '../../../../ui/row-link.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('sites'))('title') };
-}
+export const generateMetadata = titled(({ sites }) => sites.title);
 
 export default async function SitesPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -1,11 +1,11 @@
 import { TripInList } from '@sprigline/contract';
-import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { z } from 'zod';
 import { sayDay } from '../../../../lib/calendar.ts';
 import { nameIn, peopleOf, standsOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { readPart } from '../../../../lib/pages.ts';
+import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { ListPage } from '../../../../ui/list-page.tsx';
@@ -16,9 +16,7 @@ interface TripsPageProps {
   readonly searchParams: Promise<{ after?: string }>;
 }
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('trips'))('title') };
-}
+export const generateMetadata = titled(({ trips }) => trips.title);
 
 export default async function TripsPage({ params, searchParams }: TripsPageProps) {
   const { programme } = await params;

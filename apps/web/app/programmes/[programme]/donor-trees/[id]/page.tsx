@@ -6,11 +6,14 @@ import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place
 import { nameIn, standsOf, taxaOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Tag } from '../../../../../ui/tag.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ donorTrees }) => donorTrees.one);
 
 export default async function DonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

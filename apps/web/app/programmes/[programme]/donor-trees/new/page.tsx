@@ -5,6 +5,7 @@ import { ExactPlaceFields } from '../../../../../features/exact-place/exact-plac
 import { standsOf, taxaOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
 import { underPrefix } from '../../../../../ui/form/under-prefix.ts';
@@ -13,6 +14,8 @@ interface NewDonorTreePageProps {
   readonly params: Promise<{ programme: string }>;
   readonly searchParams: Promise<{ standId?: string }>;
 }
+
+export const generateMetadata = titled(({ donorTrees }) => donorTrees.addTitle);
 
 export default async function NewDonorTreePage({ params, searchParams }: NewDonorTreePageProps) {
   const [{ programme }, { standId }] = await Promise.all([params, searchParams]);

@@ -4,6 +4,7 @@ import { sayDay } from '../../../../../lib/calendar.ts';
 import { sitesOf, standsOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { Facts } from '../../../../../ui/facts.tsx';
@@ -11,6 +12,8 @@ import { LinkList } from '../../../../../ui/link-list.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ partners }) => partners.kind);
 
 export default async function PartnerPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

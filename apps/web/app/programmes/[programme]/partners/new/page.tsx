@@ -1,10 +1,13 @@
 import { getMessages } from 'next-intl/server';
 import { addPartner } from '../../../../../features/partner/add-partner.action.ts';
 import { PartnerFields } from '../../../../../features/partner/partner-fields.tsx';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ partners }) => partners.addTitle);
 
 export default async function NewPartnerPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

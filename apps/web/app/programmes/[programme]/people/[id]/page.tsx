@@ -6,12 +6,15 @@ import { removePerson } from '../../../../../features/person/remove-person.actio
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { ActionForm } from '../../../../../ui/form/action-form.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ people }) => people.kind);
 
 export default async function PersonPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

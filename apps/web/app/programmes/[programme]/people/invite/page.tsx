@@ -3,6 +3,7 @@ import { InviteForm } from '../../../../../features/person/invite-form.tsx';
 import { partnersOf, peopleOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
@@ -11,6 +12,8 @@ interface InvitePageProps {
   readonly params: Promise<{ programme: string }>;
   readonly searchParams: Promise<{ personId?: string }>;
 }
+
+export const generateMetadata = titled(({ people }) => people.inviteTitle);
 
 export default async function InvitePage({ params, searchParams }: InvitePageProps) {
   const [{ programme }, { personId }] = await Promise.all([params, searchParams]);

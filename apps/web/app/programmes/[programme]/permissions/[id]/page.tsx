@@ -5,12 +5,15 @@ import { PermissionUse } from '../../../../../features/permission/permission-use
 import { nameIn, standsOf, taxaOf, taxonName } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { Caution } from '../../../../../ui/caution.tsx';
 import { Facts } from '../../../../../ui/facts.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ permissions }) => permissions.kind);
 
 export default async function PermissionPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -2,10 +2,13 @@ import { getMessages } from 'next-intl/server';
 import { addPermission } from '../../../../../features/permission/add-permission.action.ts';
 import { PermissionFields } from '../../../../../features/permission/permission-fields.tsx';
 import { standsOf, taxaOf } from '../../../../../lib/lists.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ permissions }) => permissions.addTitle);
 
 export default async function NewPermissionPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -7,10 +7,13 @@ import { PlaceTree } from '../../../../../features/place/place-tree.tsx';
 import { nameIn, partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ places }) => places.one);
 
 export default async function PlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -6,6 +6,7 @@ import { placeChoices } from '../../../../../lib/place-path.ts';
 import { partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { ChoiceField } from '../../../../../ui/form/choice-field.tsx';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
@@ -19,6 +20,8 @@ interface NewPlacePageProps {
 }
 
 const KINDS = ['house', 'frame', 'ground', 'bench', 'tray', 'partner'] as const;
+
+export const generateMetadata = titled(({ places }) => places.addTitle);
 
 export default async function NewPlacePage({ params, searchParams }: NewPlacePageProps) {
   const [{ programme }, { in: within }] = await Promise.all([params, searchParams]);

@@ -3,12 +3,15 @@ import { getMessages, getTranslations } from 'next-intl/server';
 import { VersionFacts } from '../../../../../features/recipe/version-facts.tsx';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { Caution } from '../../../../../ui/caution.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ recipes }) => recipes.kind);
 
 export default async function RecipePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

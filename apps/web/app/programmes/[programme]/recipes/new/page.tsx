@@ -3,10 +3,13 @@ import { addRecipe } from '../../../../../features/recipe/add-recipe.action.ts';
 import { VersionFields } from '../../../../../features/recipe/version-fields.tsx';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { workplaceOf } from '../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
 import { TextField } from '../../../../../ui/form/text-field.tsx';
 import { underPrefix } from '../../../../../ui/form/under-prefix.ts';
+
+export const generateMetadata = titled(({ recipes }) => recipes.addTitle);
 
 export default async function NewRecipePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -5,6 +5,7 @@ import { nameIn, partnersOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { Cell } from '../../../../../ui/cell.tsx';
@@ -13,6 +14,8 @@ import { LinkList } from '../../../../../ui/link-list.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ sites }) => sites.kind);
 
 export default async function SitePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -4,7 +4,10 @@ import { SiteFields } from '../../../../../features/site/site-fields.tsx';
 import { partnersOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ sites }) => sites.addTitle);
 
 export default async function NewSitePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { nameIn, partnersOf, taxaOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { DonorTreeTable } from '../../../../../features/donor-tree/donor-tree-table.tsx';
 import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place-facts.tsx';
@@ -14,6 +15,8 @@ import { Facts } from '../../../../../ui/facts.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ stands }) => stands.kind);
 
 export default async function StandPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -4,7 +4,10 @@ import { StandFields } from '../../../../../features/stand/stand-fields.tsx';
 import { partnersOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ stands }) => stands.addTitle);
 
 export default async function NewStandPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -2,12 +2,15 @@ import { Taxon } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { Facts } from '../../../../../ui/facts.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Species } from '../../../../../ui/species.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
+
+export const generateMetadata = titled(({ taxa }) => taxa.kind);
 
 export default async function TaxonPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

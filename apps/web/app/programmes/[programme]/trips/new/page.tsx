@@ -4,8 +4,11 @@ import { tripChoices } from '../../../../../features/trip/trip-choices.ts';
 import { TripFields } from '../../../../../features/trip/trip-fields.tsx';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { titled } from '../../../../../lib/titled.ts';
 import { FormPage } from '../../../../../ui/form/form-page.tsx';
 import { ProseField } from '../../../../../ui/form/prose-field.tsx';
+
+export const generateMetadata = titled(({ trips }) => trips.addTitle);
 
 export default async function NewTripPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;

@@ -5,8 +5,11 @@ import { DonorTreeFields } from '../../../../../../features/donor-tree/donor-tre
 import { standsOf, taxaOf } from '../../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ donorTrees }) => donorTrees.change);
 
 export default async function ChangeDonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -4,8 +4,11 @@ import { changePartner } from '../../../../../../features/partner/change-partner
 import { PartnerFields } from '../../../../../../features/partner/partner-fields.tsx';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ partners }) => partners.change);
 
 export default async function ChangePartnerPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

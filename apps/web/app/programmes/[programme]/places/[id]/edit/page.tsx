@@ -5,8 +5,11 @@ import { PlaceFields } from '../../../../../../features/place/place-fields.tsx';
 import { partnersOf } from '../../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ places }) => places.change);
 
 export default async function ChangePlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

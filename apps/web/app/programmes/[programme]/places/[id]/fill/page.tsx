@@ -5,9 +5,12 @@ import { fillTray } from '../../../../../../features/place/fill-tray.action.ts';
 import { newId } from '../../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { Caution } from '../../../../../../ui/caution.tsx';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ places }) => places.fill);
 
 export default async function FillTrayPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

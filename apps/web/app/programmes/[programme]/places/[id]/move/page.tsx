@@ -7,10 +7,13 @@ import { placesOf } from '../../../../../../lib/lists.ts';
 import { newId } from '../../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { ChoiceField } from '../../../../../../ui/form/choice-field.tsx';
 import { DayField } from '../../../../../../ui/form/day-field.tsx';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ places }) => places.move);
 
 export default async function MovePlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

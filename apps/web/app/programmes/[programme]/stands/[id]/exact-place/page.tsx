@@ -5,8 +5,11 @@ import { saveExactPlace } from '../../../../../../features/exact-place/save-exac
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
 import { readIfAllowed } from '../../../../../../lib/read-if-allowed.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ exactPlace }) => exactPlace.title);
 
 export default async function ExactPlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -4,8 +4,11 @@ import { changeTaxon } from '../../../../../../features/taxon/change-taxon.actio
 import { TaxonFields } from '../../../../../../features/taxon/taxon-fields.tsx';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ taxa }) => taxa.change);
 
 export default async function ChangeTaxonPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

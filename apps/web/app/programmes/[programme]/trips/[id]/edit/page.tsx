@@ -7,8 +7,11 @@ import { sayDay } from '../../../../../../lib/calendar.ts';
 import { nameIn } from '../../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readVersion } from '../../../../../../lib/read.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ trips }) => trips.change);
 
 export default async function ChangeTripPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -3,9 +3,12 @@ import { getMessages } from 'next-intl/server';
 import { saveNote } from '../../../../../../features/trip/save-note.action.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { readIfAllowed } from '../../../../../../lib/read-if-allowed.ts';
+import { titled } from '../../../../../../lib/titled.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../ui/form/form-page.tsx';
 import { ProseField } from '../../../../../../ui/form/prose-field.tsx';
+
+export const generateMetadata = titled(({ trips }) => trips.note);
 
 export default async function TripNotePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;

@@ -5,8 +5,11 @@ import { VersionFields } from '../../../../../../../features/recipe/version-fiel
 import { newId } from '../../../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../../lib/read.ts';
+import { titled } from '../../../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../../../lib/workplace.ts';
 import { FormPage } from '../../../../../../../ui/form/form-page.tsx';
+
+export const generateMetadata = titled(({ recipes }) => recipes.addVersion);
 
 export default async function NewVersionPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
