@@ -25,9 +25,9 @@ export interface FlagRow {
 const HISTORY = `
 WITH line AS (
   SELECT entry_id AS id FROM entry_touch WHERE programme_id = $1 AND batch_id = $2
-  UNION SELECT c.id FROM entry_touch t JOIN entry c ON c.programme_id = $1 AND c.corrects_id = t.entry_id WHERE t.programme_id = $1 AND t.batch_id = $2
+  UNION SELECT c.id FROM entry_touch t, LATERAL (SELECT id FROM entry WHERE programme_id = $1 AND corrects_id = t.entry_id OFFSET 0) c WHERE t.programme_id = $1 AND t.batch_id = $2
 ), shown AS MATERIALIZED (
-  SELECT ${ENTRY_COLUMNS} FROM entry e JOIN line USING (id) WHERE e.programme_id = $1
+  SELECT e.* FROM line, LATERAL (SELECT ${ENTRY_COLUMNS} FROM entry e WHERE e.programme_id = $1 AND e.id = line.id OFFSET 0) e
 )
 SELECT CURRENT_TIMESTAMP::text AS at,
   (SELECT coalesce(json_agg(x), '[]') FROM shown x) AS entries,

@@ -1,5 +1,8 @@
 import type { UnitOfWork } from '../../database/unit-of-work.ts';
 
+/** Up to so many rows a plan made for any number of them is good enough; making one takes longer than running it. */
+const FEW = 200;
+
 type Row = Readonly<Record<string, unknown>>;
 /** Columns with their types, without programme_id, which every table of a tenant begins with. */
 export type Columns = Readonly<Record<string, string>>;
@@ -13,6 +16,7 @@ export type Columns = Readonly<Record<string, string>>;
 export class Statement {
   readonly #parts: string[] = [];
   readonly #values: unknown[];
+  #rows = 0;
 
   constructor(programmeId: string) {
     this.#values = [programmeId];
@@ -38,11 +42,13 @@ export class Statement {
     const [last, ...others] = this.#parts.toReversed();
     if (last === undefined) return;
     const named = others.reverse().map((part, index) => `part_${index} AS (${part})`);
-    await sql.rows(`${named.length > 0 ? `WITH ${named.join(',\n')}\n` : ''}${last}`, this.#values);
+    const text = `${named.length > 0 ? `WITH ${named.join(',\n')}\n` : ''}${last}`;
+    await (this.#rows > FEW ? sql.rows(text, this.#values) : sql.prepared(text, this.#values));
   }
 
   #add(rows: readonly Row[], part: (from: (columns: Columns) => string) => string): this {
     if (rows.length === 0) return this;
+    this.#rows += rows.length;
     this.#values.push(JSON.stringify(rows));
     const place = `$${this.#values.length}::json`;
     this.#parts.push(part((columns) => `json_to_recordset(${place}) AS x(${Object.entries(columns).map((column) => column.join(' ')).join(', ')})`));
