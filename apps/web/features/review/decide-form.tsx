@@ -1,0 +1,30 @@
+import { useMessages } from 'next-intl';
+import { pageOf } from '../../lib/page-address.ts';
+import { ActionForm } from '../../ui/form/action-form.tsx';
+import { ChoiceField } from '../../ui/form/choice-field.tsx';
+import { choicesFrom, choicesOf } from '../../ui/form/choices.ts';
+import { ProseField } from '../../ui/form/prose-field.tsx';
+import { RadioField } from '../../ui/form/radio-field.tsx';
+import { RowLink } from '../../ui/row-link.tsx';
+import { type Decided, decide } from './decide.action.ts';
+
+interface DecideFormProps {
+  readonly programme: string;
+  readonly flag: Decided;
+  readonly people: readonly { readonly id: string; readonly name: string }[];
+}
+
+/** All that can be decided about one doubt. */
+export function DecideForm({ programme, flag, people }: DecideFormProps) {
+  const said = useMessages().review;
+  return (
+    <div className="grid gap-3 border-t border-line pt-4">
+      <ActionForm action={decide.bind(null, programme, flag)} labels={said.fields} send={said.send}>
+        <RadioField name="decision" choices={choicesFrom(said.choices)} value="asked" />
+        <ChoiceField name="assignedTo" isOptional choices={choicesOf(people)} hint={said.hints.assignedTo} />
+        <ProseField name="note" isOptional rows={2} hint={said.hints.note} />
+      </ActionForm>
+      <RowLink href={pageOf(programme, 'review')}>{said.close}</RowLink>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import type { DonorTree, Taxon } from '@sprigline/contract';
+import { useMessages } from 'next-intl';
+import { SAYING } from '../../lib/entry-said.ts';
+import { newId } from '../../lib/new-id.ts';
+import type { Choice } from '../../ui/form/choice-field.tsx';
+import { ChoiceField } from '../../ui/form/choice-field.tsx';
+import { choicesFrom } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
+import { NumberPad } from '../../ui/form/number-pad.tsx';
+import { RadioField } from '../../ui/form/radio-field.tsx';
+import { TextField } from '../../ui/form/text-field.tsx';
+
+interface OpeningFieldsProps {
+  readonly trees: readonly DonorTree[];
+  readonly taxa: readonly Taxon[];
+  readonly places: readonly Choice[];
+  readonly label: string | undefined;
+}
+
+export function OpeningFields({ trees, taxa, places, label }: OpeningFieldsProps) {
+  const { sticking: { opening: said, hints }, words } = useMessages();
+  const name = (field: string) => `${SAYING}${field}`;
+  return (
+    <>
+      <input type="hidden" name={name('batchId')} value={newId()} />
+      <input type="hidden" name={name('stickingId')} value={newId()} />
+      <NumberPad name={name('n')} />
+      <RadioField name={name('stage')} choices={choicesFrom(words.stage)} />
+      <RadioField name={name('source')} choices={choicesFrom(said.sources)} value="opening" hint={said.hints.source} />
+      <ChoiceField name={name('donorTreeId')} isOptional choices={trees.map((tree) => ({ value: tree.id, words: tree.label }))} hint={said.hints.donorTreeId} />
+      <ChoiceField name={name('taxonId')} isOptional choices={taxa.map((taxon) => ({ value: taxon.id, words: taxon.commonName ?? taxon.scientificName }))} hint={said.hints.taxonId} />
+      <ChoiceField name={name('placeId')} choices={places} />
+      <TextField name={name('rows')} isOptional hint={hints.rows} />
+      <TextField name={name('label')} isOptional value={label} hint={hints.label} />
+      <TextField name={name('rooted')} keypad="numeric" isOptional hint={said.hints.rooted} />
+      <DateField name={name('stuckOn')} isOptional hint={said.hints.stuckOn} />
+      <TextField name={name('container')} isOptional />
+      <TextField name={name('medium')} isOptional />
+    </>
+  );
+}
