@@ -17,7 +17,8 @@ export async function readVersion<T>(path: string, contract: z.ZodType<T>): Prom
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     if (error.problem.status === 401) redirect(`/sign-in?next=${encodeURIComponent((await headers()).get('x-pathname') ?? '/')}`);
-    if (error.problem.status === 404) notFound();
+    // An address that was mistyped is refused as unfit: for a reader there is nothing there either.
+    if (error.problem.status === 404 || error.problem.status === 422) notFound();
     if (error.problem.status === 403) forbidden();
     throw error;
   }
