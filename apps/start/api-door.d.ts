@@ -22,13 +22,20 @@ declare module '@sprigline/api' {
     },
   ): Promise<{ url: string; server?: Server; close(): Promise<void> }>;
 
-  /** Lines for the terminal: how to sign in to the demo, or the one-time link of an empty install. */
-  export function welcome(install: Install): Promise<readonly string[]>;
+  /** The application, ready to be asked with `inject`, not listening. */
+  export function createApi(options: Install & { port: number; log?: 'silent' | 'error' | 'info' | 'debug' }): Promise<{
+    inject(asked: { method: 'GET' | 'POST' | 'PUT'; url: string; headers: Record<string, string>; payload?: object | Buffer }): Promise<{
+      statusCode: number;
+      headers: Record<string, string | string[] | number | undefined>;
+      payload: string;
+      json(): any;
+    }>;
+    close(): Promise<void>;
+  }>;
 
-  export function loadDemo(install: Install): Promise<void>;
-  export function resetDemo(install: Install): Promise<void>;
+  /** One-time link of an empty install; nothing when a programme is there. */
+  export function makeSetupLink(install: Install): Promise<string | undefined>;
 
-  export function verifyDatabase(options: {
-    keeper: string;
-  }): Promise<{ checked: readonly string[]; damages: readonly string[] }>;
+  /** Every damage, in a sentence. */
+  export function verify(options: { keeper: string }): Promise<readonly { sentence: string }[]>;
 }

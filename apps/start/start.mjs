@@ -31,22 +31,24 @@ async function run(task) {
   if (task === 'build') return;
 
   const { openDatabase } = await import('./steps/open-database.mjs');
-  const database = await openDatabase({ root, settings, say });
+  const database = await openDatabase({ root, settings, say, isDemoReset: task === 'reset-demo' });
   if (task === 'migrate') return stop(0);
   if (task === 'verify') return stop(await (await import('./tasks/verify.mjs')).verify({ database, say }));
 
   const { serve } = await import('./steps/serve.mjs');
-  await serve({ root, settings, database, dev: false, demo: demoPart(task), say });
+  await serve({ root, settings, database, dev: false, isDemoWanted: isDemoWanted(task, settings), say });
 }
 
 /** @param {import('./flags.mjs').Task} task */
-const isServing = (task) => ['serve', 'dev', 'demo', 'reset-demo'].includes(task);
+const isServing = (task) => ['serve', 'empty', 'dev', 'demo', 'reset-demo'].includes(task);
 
-/** @param {import('./flags.mjs').Task} task */
-function demoPart(task) {
-  if (task === 'demo') return 'load';
-  return task === 'reset-demo' ? 'reset' : undefined;
-}
+/**
+ * An empty built-in database begins with the demo, so that there is something to look at; a server of your own does not.
+ *
+ * @param {import('./flags.mjs').Task} task
+ * @param {import('./settings.mjs').Settings} settings
+ */
+const isDemoWanted = (task, settings) => ['demo', 'reset-demo'].includes(task) || (task === 'serve' && !settings.database);
 
 stopOnSignals(say);
 try {

@@ -51,3 +51,20 @@ async function markAsDemo(ownerUrl) {
     await client.end();
   }
 }
+
+/**
+ * How many programmes there are, and how many of them are examples.
+ *
+ * @param {string} keeperUrl login that sees past row-level security
+ * @returns {Promise<{ all: number, demo: number }>}
+ */
+export async function countProgrammes(keeperUrl) {
+  const client = new pg.Client({ connectionString: keeperUrl });
+  await client.connect();
+  try {
+    const { rows } = await client.query('SELECT count(*)::int AS "all", count(*) FILTER (WHERE is_demo)::int AS demo FROM programme');
+    return rows[0];
+  } finally {
+    await client.end();
+  }
+}

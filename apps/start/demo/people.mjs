@@ -1,4 +1,5 @@
-import { accountsOf, HANDLE } from './accounts.mjs';
+import { v7 as newId } from 'uuid';
+import { accountsOf } from './accounts.mjs';
 import { Client } from './client.mjs';
 import { readRecords } from './read-records.mjs';
 
@@ -12,15 +13,9 @@ import { readRecords } from './read-records.mjs';
 export async function makePeople(owner, app, { secret, baseUrl }) {
   const accounts = accountsOf(secret);
   for (const role of /** @type {const} */ (['coordinator', 'volunteer'])) {
-    const { link } = await owner.send('POST', owner.of('invitations'), { ...(await withId()), forName: accounts[role].name, role, seesExact: role === 'coordinator' });
+    const { link } = await owner.send('POST', owner.of('invitations'), { id: newId(), forName: accounts[role].name, role, seesExact: role === 'coordinator' });
     const token = String(link).split('/').at(-1);
-    await new Client(app, baseUrl).send('POST', `/api/v1/invitations/${token}/acceptance`, { account: accounts[role] });
+    await new Client(app, baseUrl).send('POST', `/api/v1/invitations/${token}/account`, accounts[role]);
   }
   for (const name of (await readRecords()).people) await owner.add('people', { name });
-  return HANDLE;
-}
-
-async function withId() {
-  const { v7 } = await import('uuid');
-  return { id: v7() };
 }

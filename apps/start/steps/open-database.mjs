@@ -1,5 +1,6 @@
 import { bootstrapRoles, migrate, readPending } from '@sprigline/prisma/runner';
 import { join } from 'node:path';
+import { dropDemo } from '../demo/drop-demo.mjs';
 import { dataHome, startPostgres } from '../postgres/index.mjs';
 import { isBeingStopped, onStop, stop } from './stopping.mjs';
 
@@ -19,14 +20,16 @@ const DATABASE = 'sprigline';
  * @param {string} options.root the clone
  * @param {import('../settings.mjs').Settings} options.settings
  * @param {(words: string) => void} options.say
+ * @param {boolean} [options.isDemoReset] throw the built-in database away first, if nothing but the demo is in it
  * @returns {Promise<OpenDatabase>} a database with all roles and migrations
  */
-export function openDatabase({ root, settings, say }) {
-  return settings.database ? openGiven(settings.database, say) : openBuiltIn({ root, settings, say });
+export function openDatabase({ root, settings, say, isDemoReset = false }) {
+  if (settings.database && isDemoReset) throw new Error('The demo on a server of your own is reset by making its database anew, then npm start -- --demo.');
+  return settings.database ? openGiven(settings.database, say) : openBuiltIn({ root, settings, say, isDemoReset });
 }
 
-/** @param {{ root: string, settings: import('../settings.mjs').Settings, say: (words: string) => void }} options */
-async function openBuiltIn({ root, settings, say }) {
+/** @param {{ root: string, settings: import('../settings.mjs').Settings, say: (words: string) => void, isDemoReset: boolean }} options */
+async function openBuiltIn({ root, settings, say, isDemoReset }) {
   const home = dataHome({ root, dataDir: settings.dataDir });
   say(`The data are in ${home}`);
   const postgres = await startPostgres({ home });
@@ -36,6 +39,7 @@ async function openBuiltIn({ root, settings, say }) {
     say(`The database has stopped by itself; ${join(home, 'postgres.log')} says why.`);
     return stop(1);
   });
+  if (isDemoReset) await dropDemo(postgres, DATABASE);
   await bootstrapRoles({ url: postgres.url('superuser', 'postgres'), database: DATABASE, logins: postgres.logins });
   const owner = postgres.url('owner', DATABASE);
   await migrateAndSay(owner, say);

@@ -12,11 +12,11 @@ import { choosePort } from './web-port.mjs';
  * @param {import('../settings.mjs').Settings} options.settings
  * @param {import('./open-database.mjs').OpenDatabase} options.database
  * @param {boolean} options.dev
- * @param {'load' | 'reset' | undefined} [options.demo]
+ * @param {boolean} [options.isDemoWanted] load the demo when there is no programme yet
  * @param {(words: string) => void} options.say
  * @returns {Promise<{ url: string }>}
  */
-export async function serve({ root, settings, database, dev, demo, say }) {
+export async function serve({ root, settings, database, dev, isDemoWanted = false, say }) {
   const { host } = settings;
   const port = await choosePort({ host, port: settings.port, wasAskedFor: settings.portWasAskedFor });
   if (port !== settings.port) say(`Port ${settings.port} is taken, so it is ${port} this time.`);
@@ -24,10 +24,9 @@ export async function serve({ root, settings, database, dev, demo, say }) {
   const baseUrl = settings.baseUrl ?? `http://localhost:${port}`;
   const secret = settings.secret ?? keptSecret(join(root, '.data'));
   const install = { baseUrl, secret, databaseUrls: { app: database.app, auth: database.auth, keeper: database.keeper } };
-  const { startApi, welcome, loadDemo, resetDemo } = await import('@sprigline/api');
-
-  if (demo === 'load') await loadDemo(install);
-  if (demo === 'reset') await resetDemo(install);
+  const { startApi } = await import('@sprigline/api');
+  const { welcome } = await import('./welcome.mjs');
+  if (isDemoWanted) await loadDemoIfEmpty({ install, database, say });
 
   const web = await webHandler({ root, dev, host, port });
   onStop(() => web.close());
@@ -38,6 +37,15 @@ export async function serve({ root, settings, database, dev, demo, say }) {
 
   say(`\nSprigline is at ${baseUrl}`);
   if (host === '127.0.0.1') say('Only this machine can reach it; HOST=0.0.0.0 lets others in.');
-  for (const line of (await welcome?.(install)) ?? []) say(line);
+  for (const line of await welcome(install, database)) say(line);
   return { url: baseUrl };
+}
+
+/** @param {{ install: { baseUrl: string, secret: string, databaseUrls: { app: string, auth: string, keeper: string } }, database: import('./open-database.mjs').OpenDatabase, say: (words: string) => void }} options */
+async function loadDemoIfEmpty({ install, database, say }) {
+  const { countProgrammes, loadDemo } = await import('../demo/load-demo.mjs');
+  if ((await countProgrammes(database.keeper)).all > 0) return;
+  if (!database.owner) throw new Error('The demo needs DATABASE_OWNER_URL, to mark its programme as invented.');
+  say('Loading the invented Harrowdale programme ...');
+  await loadDemo(install, database.owner);
 }

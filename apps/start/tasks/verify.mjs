@@ -3,11 +3,10 @@
  * @returns {Promise<number>} 0 when everything agrees, 1 when something is damaged
  */
 export async function verify({ database, say }) {
-  const { verifyDatabase } = await import('@sprigline/api');
-  const { checked, damages } = await verifyDatabase({ keeper: database.keeper });
+  const { verify: findDamages } = await import('@sprigline/api');
+  const damages = await findDamages({ keeper: database.keeper });
 
-  for (const line of checked) say(line);
-  for (const damage of damages) say(`Damage: ${damage}`);
+  for (const damage of damages) say(`Damage: ${damage.sentence}`);
   say(damages.length === 0 ? 'All of it agrees.' : `${damages.length} damage(s) found. Nothing was changed.`);
   return damages.length === 0 ? 0 : 1;
 }
