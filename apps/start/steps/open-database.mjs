@@ -7,6 +7,9 @@ import { isBeingStopped, onStop, stop } from './stopping.mjs';
 /** The name of the built-in database. */
 const DATABASE = 'sprigline';
 
+/** Longer than PostgreSQL is given to stop in order, and then at once. */
+const DATABASE_SECONDS = 70;
+
 /**
  * @typedef {object} OpenDatabase
  * @property {string} app connection string of the login under row-level security
@@ -33,7 +36,7 @@ async function openBuiltIn({ root, settings, say, isDemoReset }) {
   const home = dataHome({ root, dataDir: settings.dataDir });
   say(`The data are in ${home}`);
   const postgres = await startPostgres({ home });
-  onStop(() => postgres.stop());
+  onStop(() => postgres.stop(), DATABASE_SECONDS);
   void postgres.ended.then(() => {
     if (isBeingStopped()) return undefined;
     say(`The database has stopped by itself; ${join(home, 'postgres.log')} says why.`);

@@ -1,11 +1,21 @@
 // What must be undone when Sprigline stops, last thing first.
 
+import { setTimeout as sleep } from 'node:timers/promises';
+
+/** Somebody reading slowly on a bad line must not keep the whole service from stopping. */
+const USUAL_SECONDS = 10;
+
 /** @type {Array<() => Promise<void>>} */
 const undo = [];
 let isStopping = false;
 
-/** @param {() => Promise<void>} step */
-export const onStop = (step) => void undo.push(step);
+/**
+ * @param {() => Promise<void>} step
+ * @param {number} [seconds] how long to wait for it
+ */
+export function onStop(step, seconds = USUAL_SECONDS) {
+  undo.push(() => Promise.race([step(), sleep(seconds * 1000, undefined, { ref: false })]));
+}
 
 export const isBeingStopped = () => isStopping;
 
