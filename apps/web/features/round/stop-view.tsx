@@ -1,9 +1,10 @@
 import { useTranslations } from 'next-intl';
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
 import { DeadPanel } from './dead-panel.tsx';
 import { type Active, Keypad, numberAfter } from './keypad.tsx';
+import { useTypedFigures } from './use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
 import type { RoundState, RoundStep } from './round-state.ts';
@@ -58,17 +59,10 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
     step({ step: 'answer', stop, told: { said: 'seen', look, numbers, dead, minute }, where: onward });
   }
 
-  /** A keyboard types into the marked field, wherever the focus is. */
-  function typed(event: KeyboardEvent) {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    if (/^\d$/.test(event.key)) press(event.key);
-    else if (event.key === 'Backspace') press('back');
-    else return;
-    event.preventDefault();
-  }
+  useTypedFigures(press);
 
   return (
-    <section aria-labelledby="stop" onKeyDown={typed} className="mx-auto flex max-w-md flex-col gap-2">
+    <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
       <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'sums' })} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} done={() => activate({ field: 'alive' })} />

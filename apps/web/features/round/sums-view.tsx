@@ -34,20 +34,23 @@ export function SumsView(props: SumsViewProps) {
       <h1 ref={top} id="sums" tabIndex={-1} className="text-2xl outline-none">{t('sums')}</h1>
       <div className="row-of-holes mt-4 mb-3" aria-hidden />
       <p className="text-ink-soft">{t('sumsLead', { n: answers.length, skipped: Math.max(0, stops.length - answers.length - written.length) })}</p>
-      <div aria-live="polite" className="my-3 grid gap-2 empty:hidden">
-        {isBusy && <p>{heard ? t('saving') : t('asking')}</p>}
-        {isUnheard && <p role="alert" className="rounded-md border-2 border-on-straw bg-straw p-4 font-semibold text-on-straw">{books.wasSaving ? t('notSent') : t('unheard')}</p>}
-        {problem && <p role="alert" className="rounded-md border-2 border-rust bg-rust-wash p-4 text-rust">{problem}</p>}
-        {written.length > 0 && answers.length > 0 && <p className="font-semibold">{t('saved', { n: written.length })} {t('left', { n: answers.length })}</p>}
-      </div>
-      <ul className="grid gap-3">
+      <ul className="mt-3 grid gap-3">
         {answers.map((answer) => (
           <SumLine key={answer.batchId} answer={answer} heard={heard} isConfirmed={confirmed.has(answer.batchId)} change={() => change(answer.batchId)} confirm={() => books.confirm(answer)} />
         ))}
       </ul>
-      <div className="sticky bottom-0 -mx-4 mt-4 flex gap-2 border-t border-line bg-paper px-4 py-2">
-        <button type="button" onClick={() => step({ step: 'go', where: stops.length - 1 })} className={`${buttonClass('quiet')} min-h-16`}>{t('back')}</button>
-        <Save isBusy={isBusy} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={answers.length === 0} save={books.save} />
+      <div className="sticky bottom-0 -mx-4 mt-4 border-t border-line bg-paper px-4 py-2">
+        {/* At the thumb, where the eye is when saving: always there, so that what appears in it is read out. */}
+        <div role="status" className="grid gap-2 empty:hidden [&>p]:mb-2">
+          {isBusy && <p>{books.wasSaving ? t('saving') : t('asking')}</p>}
+          {isUnheard && <p className="rounded-md border-2 border-on-straw bg-straw p-3 font-semibold text-on-straw">{books.wasSaving ? t('notSent') : t('unheard')}</p>}
+          {problem && <p className="rounded-md border-2 border-rust bg-rust-wash p-3 text-rust">{problem}</p>}
+          {written.length > 0 && answers.length > 0 && <p className="font-semibold">{t('saved', { n: written.length })} {t('left', { n: answers.length })}</p>}
+        </div>
+        <div className="flex gap-2">
+          <button type="button" onClick={() => step({ step: 'go', where: stops.length - 1 })} className={`${buttonClass('quiet')} min-h-16`}>{t('back')}</button>
+          <Save isBusy={isBusy} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={answers.length === 0} save={books.save} />
+        </div>
       </div>
     </section>
   );

@@ -5,19 +5,18 @@ import { ACT_OF_KIND } from '../../../../../../../../features/batch/acts.ts';
 import { labelOf } from '../../../../../../../../features/batch/line-nodes.ts';
 import { MendForm } from '../../../../../../../../features/batch/mend-form.tsx';
 import { WhatItIs } from '../../../../../../../../features/batch/what-it-is.tsx';
-import { WithdrawForm } from '../../../../../../../../features/batch/withdraw-form.tsx';
 import { pageOf } from '../../../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../../../lib/read.ts';
 import { apiOf, workplaceOf } from '../../../../../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../../../../../ui/button-link.tsx';
 import { PageHeading } from '../../../../../../../../ui/page-heading.tsx';
-import { Section } from '../../../../../../../../ui/section.tsx';
 import { Trail } from '../../../../../../../../ui/trail.tsx';
 
 interface MendPageProps {
   readonly params: Promise<{ programme: string; id: string; entryId: string }>;
 }
 
-/** Mend what was written wrong, or withdraw what never happened. */
+/** Mend what was written wrong; what never happened is withdrawn instead. */
 export default async function MendPage({ params }: MendPageProps) {
   const { programme, id, entryId } = await params;
   const [batch, workplace, { batches: said }, t] = await Promise.all([
@@ -36,9 +35,7 @@ export default async function MendPage({ params }: MendPageProps) {
       <PageHeading lead={act ? said.mendLead : said.onlyWithdraw}>{t('mendTitle', { label })}</PageHeading>
       <div className="mb-10"><WhatItIs batch={batch} /></div>
       {act && <MendForm target={target} act={act} was={was} day={item.now.observedOn} minute={item.now.minute} isCutting={batch.stage === 'cutting'} workplace={workplace} />}
-      <Section heading={said.withdraw} lead={said.withdrawLead}>
-        <WithdrawForm target={target} workplace={workplace} />
-      </Section>
+      <ButtonLink look="grave" href={pageOf(programme, 'batches', id, 'entries', entryId, 'withdraw')}>{said.withdraw}</ButtonLink>
     </>
   );
 }
