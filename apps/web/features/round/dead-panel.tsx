@@ -9,19 +9,15 @@ interface DeadPanelProps {
   readonly dead: Dead;
   readonly cause: string;
   readonly choose: (cause: string) => void;
-  readonly done: () => void;
 }
 
 /** The dead by cause: a tap marks the cause, the keys say how many. */
-export function DeadPanel({ dead, cause, choose, done }: DeadPanelProps) {
+export function DeadPanel({ dead, cause, choose }: DeadPanelProps) {
   const t = useTranslations('round');
   const words = useTranslations('entries.causes');
   return (
     <div role="group" aria-labelledby="dead" className="grid gap-2">
-      <div className="flex items-center justify-between gap-2">
-        <h2 id="dead" className="text-lg">{t('deadTitle')}</h2>
-        <button type="button" onClick={done} className={`${buttonClass('main')} shrink-0`}>{t('deadDone')} ({deadIn(dead)})</button>
-      </div>
+      <h2 id="dead" className="sr-only">{t('deadTitle')}</h2>
       <div className="grid grid-cols-2 gap-2">
         {CAUSES.map((one) => (
           <button
@@ -36,7 +32,17 @@ export function DeadPanel({ dead, cause, choose, done }: DeadPanelProps) {
           </button>
         ))}
       </div>
-      <p className="text-sm text-ink-soft">{t('deadHint')}</p>
+      <p className="text-sm leading-tight text-ink-soft">{t('deadHint')}</p>
+    </div>
+  );
+}
+
+/** At the thumb: back to the other numbers of the batch. */
+export function DeadBar({ dead, done }: { dead: Dead; done: () => void }) {
+  const t = useTranslations('round');
+  return (
+    <div className="sticky bottom-0 -mx-4 flex border-t border-line bg-paper px-4 py-2">
+      <button type="button" onClick={done} className={`${buttonClass('main')} min-h-16 flex-1 text-lg`}>{t('deadDone', { n: deadIn(dead) })}</button>
     </div>
   );
 }

@@ -2,7 +2,7 @@ import { useTranslations } from 'next-intl';
 import { useEffect, useRef, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
-import { DeadPanel } from './dead-panel.tsx';
+import { DeadBar, DeadPanel } from './dead-panel.tsx';
 import { type Active, Keypad, numberAfter } from './keypad.tsx';
 import { useTypedFigures } from './use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
@@ -65,7 +65,7 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
       <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'sums' })} />
       {'cause' in active ? (
-        <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} done={() => activate({ field: 'alive' })} />
+        <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (
         <>
           {stop.stage !== 'planted' && <LookChoice look={look} choose={choose} />}
@@ -74,12 +74,16 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
       )}
       {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
       <Keypad active={active} press={press} />
-      <StopBar
-        isBlank={isBlank(numbers, dead)}
-        back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
-        fine={() => step({ step: 'answer', stop, told: { said: 'fine', look, numbers: {}, dead: {}, minute }, where: onward })}
-        next={next}
-      />
+      {'cause' in active ? (
+        <DeadBar dead={dead} done={() => activate({ field: 'alive' })} />
+      ) : (
+        <StopBar
+          isBlank={isBlank(numbers, dead)}
+          back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
+          fine={() => step({ step: 'answer', stop, told: { said: 'fine', look, numbers: {}, dead: {}, minute }, where: onward })}
+          next={next}
+        />
+      )}
     </section>
   );
 }
