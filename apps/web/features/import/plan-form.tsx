@@ -1,12 +1,12 @@
 import type { Import } from '@sprigline/contract';
 import { plainSpelling } from '@sprigline/domain';
 import { useMessages, useTranslations } from 'next-intl';
-import type { ReactNode } from 'react';
 import { ActionForm } from '../../ui/form/action-form.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
 import { choicesFrom } from '../../ui/form/choices.ts';
 import { RadioField } from '../../ui/form/radio-field.tsx';
 import { decidePlan } from './decide-plan.action.ts';
+import { Part } from './part.tsx';
 import { PLAN_FIELDS } from './plan-said.ts';
 import { SpellingTicks } from './spelling-ticks.tsx';
 
@@ -42,16 +42,6 @@ export function PlanForm({ programme, sheet }: { programme: string; sheet: Impor
         <ChoiceField name="looks/withoutRoots" value={plan?.looks.withoutRoots ?? 'look'} choices={choicesFrom(said.looks)} />
       </Part>
     </ActionForm>
-  );
-}
-
-export function Part({ heading, lead, children }: { heading: string; lead?: string; children: ReactNode }) {
-  return (
-    <fieldset className="w-full">
-      <legend className="text-lg font-semibold">{heading}</legend>
-      {lead && <p className="max-w-prose text-ink-soft">{lead}</p>}
-      <div className="mt-3 grid gap-4 sm:grid-cols-2 xl:grid-cols-3">{children}</div>
-    </fieldset>
   );
 }
 

@@ -1,7 +1,7 @@
 import type { SheetGuess } from '@sprigline/contract';
 import { useMessages } from 'next-intl';
 import { TickField } from '../../ui/form/tick-field.tsx';
-import { Part } from './plan-form.tsx';
+import { Part } from './part.tsx';
 
 /** Spellings offered for joining; those apart by spaces and capitals only are ticked already. */
 export function SpellingTicks({ guess }: { guess: SheetGuess }) {
