@@ -23,7 +23,7 @@ export function open(id: string, entryId: string, draw: Opening, there: readonly
   return { batch, saying };
 }
 
-type Start = { readonly stage: Stage; readonly saying: Saying };
+interface Start { readonly stage: Stage; readonly saying: Saying }
 
 function fromOutside(batchId: string, { how, stage: number, n, rooted: told, source }: Opening): Start {
   const rest = { batchId, stickingId: `sticking ${batchId}`, n, placeId: `place ${batchId}` };
