@@ -1,6 +1,7 @@
 'use server';
 
 import { Import } from '@sprigline/contract';
+import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { ask } from '../../lib/api.ts';
 import type { FormState } from '../../lib/form-state.ts';
@@ -15,6 +16,8 @@ export async function decidePlan(programme: string, id: string, before: FormStat
     const { body: sheet } = await ask(apiOf(programme, 'imports', id), Import);
     await ask(apiOf(programme, 'imports', id, 'plan'), Import, { method: 'PUT', body: planSaid(sheet, form) });
   });
+  // The way leads to the same page, which would otherwise be shown as it was.
+  if (state.isDone) revalidatePath(pageOf(programme, 'import', id));
   if (state.isDone) redirect(`${pageOf(programme, 'import', id)}#what-it-would-do`);
   return state;
 }

@@ -7,7 +7,7 @@ import { choicesFrom } from '../../ui/form/choices.ts';
 import { RadioField } from '../../ui/form/radio-field.tsx';
 import { decidePlan } from './decide-plan.action.ts';
 import { Part } from './part.tsx';
-import { PLAN_FIELDS } from './plan-said.ts';
+import { NEEDED, PLAN_FIELDS } from './plan-said.ts';
 import { SpellingTicks } from './spelling-ticks.tsx';
 
 /** How a sheet is to be read: guessed first, changed where the guess is wrong. */
@@ -23,7 +23,7 @@ export function PlanForm({ programme, sheet }: { programme: string; sheet: Impor
     <ActionForm action={decidePlan.bind(null, programme, sheet.id)} labels={labelsOf(sheet, said.plan, t('one.spellings'))} send={said.one.save}>
       <Part heading={said.one.columns}>
         {PLAN_FIELDS.map((field) => (
-          <ChoiceField key={field} name={`columns/${field}`} isOptional value={(plan ?? guess).columns[field]} choices={headings} />
+          <ChoiceField key={field} name={`columns/${field}`} isOptional={!NEEDED.has(field)} value={(plan ?? guess).columns[field]} choices={headings} />
         ))}
       </Part>
       <Part heading={said.one.words} lead={said.one.wordsLead}>

@@ -5,6 +5,9 @@ import { isTicked, text } from '../../lib/form-values.ts';
 /** Fields of a sheet that a plan may name a column for, in the order in which people read them. */
 export const PLAN_FIELDS = ['date', 'what', 'label', 'count', 'rooted', 'toLabel', 'donor', 'stand', 'species', 'place', 'recipe', 'cause', 'notes'] as const;
 
+/** Without these a sheet is no log. */
+export const NEEDED: ReadonlySet<string> = new Set(['date', 'what', 'label', 'count']);
+
 /** The plan that the form tells. What it leaves out, the API refuses with the field's name. */
 export function planSaid({ guess }: Import, form: FormData): unknown {
   const columns: Record<string, number> = {};
