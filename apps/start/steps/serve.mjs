@@ -35,9 +35,10 @@ export async function serve({ root, settings, database, dev, isDemoWanted = fals
   // Only the development server speaks over web sockets.
   if (dev) api.server?.on('upgrade', (request, socket, head) => void web.upgrade(request, socket, head));
 
+  const waysIn = await welcome(install, database);
   say(`\nSprigline is at ${baseUrl}`);
   if (host === '127.0.0.1') say('Only this machine can reach it; HOST=0.0.0.0 lets others in.');
-  for (const line of await welcome(install, database)) say(line);
+  for (const line of waysIn) say(line);
   return { url: baseUrl };
 }
 
