@@ -14,7 +14,10 @@ export async function readApplied(client) {
   return rows;
 }
 
-/** @param {import('pg').ClientBase} client */
+/**
+ * Everybody may read it: the app asks before it starts whether a migration is missing.
+ * @param {import('pg').ClientBase} client
+ */
 export async function makeTable(client) {
   await client.query(`
     CREATE TABLE IF NOT EXISTS public.schema_migration (
@@ -22,6 +25,7 @@ export async function makeTable(client) {
       checksum text NOT NULL CONSTRAINT schema_migration_checksum_is_sha256 CHECK (checksum ~ '^[0-9a-f]{64}$'),
       applied_at timestamptz NOT NULL DEFAULT now()
     )`);
+  await client.query('GRANT SELECT ON public.schema_migration TO sprigline_app, sprigline_auth, sprigline_keeper');
 }
 
 /**

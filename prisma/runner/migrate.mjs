@@ -23,7 +23,7 @@ export async function migrate({ url, folder, onApplied = () => {} }) {
   try {
     await client.query('SELECT pg_advisory_lock($1)', [String(LOCK)]);
     const pending = pendingMigrations(migrations, await readApplied(client));
-    if (pending.length > 0) await makeTable(client);
+    await makeTable(client);
     for (const migration of pending) {
       await apply(client, migration);
       onApplied(migration.name);

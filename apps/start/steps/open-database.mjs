@@ -2,6 +2,7 @@ import { bootstrapRoles, migrate, readPending } from '@sprigline/prisma/runner';
 import { join } from 'node:path';
 import { dropDemo } from '../demo/drop-demo.mjs';
 import { dataHome, startPostgres } from '../postgres/index.mjs';
+import { withDatabaseWords } from './database-words.mjs';
 import { isBeingStopped, onStop, stop } from './stopping.mjs';
 
 /** The name of the built-in database. */
@@ -28,7 +29,8 @@ const DATABASE_SECONDS = 70;
  */
 export function openDatabase({ root, settings, say, isDemoReset = false }) {
   if (settings.database && isDemoReset) throw new Error('The demo on a server of your own is reset by making its database anew, then npm start -- --demo.');
-  return settings.database ? openGiven(settings.database, say) : openBuiltIn({ root, settings, say, isDemoReset });
+  if (!settings.database) return openBuiltIn({ root, settings, say, isDemoReset });
+  return openGiven(settings.database, say).catch((error) => Promise.reject(withDatabaseWords(error)));
 }
 
 /** @param {{ root: string, settings: import('../settings.mjs').Settings, say: (words: string) => void, isDemoReset: boolean }} options */
