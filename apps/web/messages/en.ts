@@ -12,6 +12,7 @@ import permissions from './en/permissions.json' with { type: 'json' };
 import places from './en/places.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
 import recipes from './en/recipes.json' with { type: 'json' };
+import readings from './en/readings.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
@@ -25,6 +26,6 @@ import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 
 export const messages = {
-  account, batches, donorTrees, entries, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, refusals,
+  account, batches, donorTrees, entries, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, stands, sticking, taxa, trips, ui, words,
 };

@@ -34,7 +34,7 @@ export async function RiskList({ programme }: { programme: string }) {
           { head: said.why, cell: ({ risks }) => <span className="flex flex-wrap gap-1">{risks.map((risk) => <Flag key={risk} tone={risk === 'last-copies' ? 'grave' : 'look'}>{said.risks[risk]}</Flag>)}</span> },
         ]}
       />
-      {donors.length > AT_A_GLANCE && <p className="mt-3"><RowLink href={pageOf(programme, 'readings')}>{t('allAtRisk', { n: donors.length })}</RowLink></p>}
+      {donors.length > AT_A_GLANCE && <p className="mt-3"><RowLink href={pageOf(programme, 'readings', 'donors-at-risk')}>{t('allAtRisk', { n: donors.length })}</RowLink></p>}
     </Section>
   );
 }

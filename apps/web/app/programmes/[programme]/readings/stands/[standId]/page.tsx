@@ -1,0 +1,64 @@
+import { Diversity, DonorHoldings, Funnels } from '@sprigline/contract';
+import type { Metadata } from 'next';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { notFound } from 'next/navigation';
+import { AsOf } from '../../../../../../features/reading/as-of.tsx';
+import { CausesTable } from '../../../../../../features/reading/causes-table.tsx';
+import { FunnelFigure } from '../../../../../../features/reading/funnel-figure.tsx';
+import { GenesTable } from '../../../../../../features/reading/genes-table.tsx';
+import { HoldingsTable } from '../../../../../../features/reading/holdings-table.tsx';
+import { RatesTable } from '../../../../../../features/reading/rates-table.tsx';
+import { chosenIn, queryOf, type Search } from '../../../../../../features/reading/reading-address.ts';
+import { pageOf } from '../../../../../../lib/page-address.ts';
+import { read } from '../../../../../../lib/read.ts';
+import { apiOf } from '../../../../../../lib/workplace.ts';
+import { PageHeading } from '../../../../../../ui/page-heading.tsx';
+import { Section } from '../../../../../../ui/section.tsx';
+import { Species } from '../../../../../../ui/species.tsx';
+import { Trail } from '../../../../../../ui/trail.tsx';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: (await getTranslations('readings'))('title') };
+}
+
+/** As many as a page can show; the CSV has them all. */
+const FEWEST = 20;
+
+export default async function StandReadingPage({ params, searchParams }: { params: Promise<{ programme: string; standId: string }>; searchParams: Promise<Search> }) {
+  const { programme, standId } = await params;
+  const chosen = { ...chosenIn(await searchParams), standId };
+  const query = queryOf(chosen);
+  const [funnels, diversity, holdings, { readings: said }] = await Promise.all([
+    read(`${apiOf(programme, 'readings', 'funnels')}${query}&by=stand`, Funnels),
+    read(`${apiOf(programme, 'readings', 'diversity')}${query}`, Diversity),
+    read(`${apiOf(programme, 'readings', 'donors')}${query}`, DonorHoldings),
+    getMessages(),
+  ]);
+  const name = diversity.stands[0]?.stand ?? funnels.groups[0]?.name;
+  if (name === undefined) notFound();
+  return (
+    <>
+      <Trail steps={[{ href: pageOf(programme, 'readings'), words: said.title }]} />
+      <PageHeading kind={said.stand.kind}>{name}</PageHeading>
+      <AsOf {...funnels} />
+      {funnels.groups.length === 0 && <p className="mb-10">{said.nothingChosen}</p>}
+      {funnels.groups.map(({ key, taxon, taxonId, stages }) => (
+        <div key={key}>
+          <Section heading={taxon ? <Species name={taxon} /> : name}>
+            <FunnelFigure name={name} stages={stages} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...chosen, by: 'stand', ...(taxonId && { taxonId }) })}`} />
+          </Section>
+          <Section heading={said.stand.rates} lead={said.stand.ratesLead}><RatesTable stages={stages} /></Section>
+          <Section heading={said.stand.causes} lead={said.stand.causesLead}><CausesTable stages={stages} /></Section>
+        </div>
+      ))}
+      {diversity.stands.map((stand) => (
+        <Section key={stand.taxonId} heading={said.stand.genes} lead={said.stand.genesLead}><GenesTable stand={stand} /></Section>
+      ))}
+      {holdings.donors.length > 0 && (
+        <Section heading={said.stand.fewest} lead={said.stand.fewestLead}>
+          <HoldingsTable programme={programme} donors={holdings.donors.slice(0, FEWEST)} caption={said.stand.fewest} />
+        </Section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,24 @@
+import { FunnelQuery } from '@sprigline/contract';
+
+export type Search = Readonly<Record<string, string | string[] | undefined>>;
+
+/** Names that a reading can be narrowed by, as they stand in the address of a page. */
+export const FILTERS = ['standId', 'taxonId', 'season', 'recipeId', 'ageClass'] as const;
+
+/**
+ * What a page's address chooses; whatever is empty or makes no sense is left out,
+ * so that a shortened or mistyped link still shows something.
+ */
+export function chosenIn(search: Search): Record<string, string> {
+  const chosen: Record<string, string> = {};
+  for (const name of FILTERS) {
+    const value = search[name];
+    if (typeof value === 'string' && value !== '' && FunnelQuery.safeParse({ [name]: value }).success) chosen[name] = value;
+  }
+  return chosen;
+}
+
+export const queryOf = (chosen: Readonly<Record<string, string>>): string => {
+  const query = new URLSearchParams(chosen).toString();
+  return query === '' ? '' : `?${query}`;
+};
