@@ -25,8 +25,9 @@ export function StageMark({ stage, isWordHidden = false }: { stage: Stage; isWor
 
 /** The shape alone, for charts that write the word themselves. */
 export function StageShape({ stage }: { stage: Stage }) {
+  // Its own size stands in it too: inside a chart no class gives it one.
   return (
-    <svg viewBox="0 0 24 24" className="size-6 shrink-0" aria-hidden>
+    <svg viewBox="0 0 24 24" width="24" height="24" className="size-6 shrink-0" aria-hidden>
       <path d={SHAPES[stage]} fill="none" stroke="currentColor" strokeWidth="1.8" strokeLinecap="round" strokeLinejoin="round" />
     </svg>
   );

@@ -12,7 +12,7 @@ const LONGEST_BAR = 100;
 
 /** Donor trees are drawn one by one up to here, so that they can be counted; more of them are a bar. */
 const COUNTABLE = 32;
-const A_LINE = 8;
+const A_LINE = 7;
 const STEP = 13;
 export const DOT = 4.6;
 
