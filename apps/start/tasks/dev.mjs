@@ -24,7 +24,7 @@ export async function dev({ root, settings, say }) {
   const database = await openDatabase({ root, settings, say });
   for (const folder of COMPILED) compile(join(root, folder), join(root, 'node_modules', '.bin', 'tsc'));
 
-  const server = restartable(database);
+  const server = restartable(join(root, 'apps', 'web'), database);
   for (const folder of COMPILED) watch(join(root, folder, 'dist'), { recursive: true }, server.restartSoon);
 }
 
@@ -37,10 +37,14 @@ function compile(folder, tsc) {
   onStop(async () => void child.kill());
 }
 
-/** @param {import('../steps/open-database.mjs').OpenDatabase} database */
-function restartable(database) {
+/**
+ * @param {string} web where the web app's own tools expect to be started
+ * @param {import('../steps/open-database.mjs').OpenDatabase} database
+ */
+function restartable(web, database) {
   const program = fileURLToPath(new URL('./dev-server.mjs', import.meta.url));
-  const start = () => spawn(process.execPath, [program], { stdio: 'inherit', env: { ...process.env, DEV_DATABASE: JSON.stringify(database) } });
+  const env = { ...process.env, DEV_DATABASE: JSON.stringify(database) };
+  const start = () => spawn(process.execPath, [program], { cwd: web, stdio: 'inherit', env });
   let child = start();
   /** @type {NodeJS.Timeout | undefined} */
   let soon;
