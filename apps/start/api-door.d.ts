@@ -1,7 +1,7 @@
 // What the launcher asks of the API. The API's own declarations say the same;
 // this stands here so that the launcher can be checked before the API is built.
 declare module '@sprigline/api' {
-  import type { IncomingMessage, Server, ServerResponse } from 'node:http';
+  import type { IncomingMessage, ServerResponse } from 'node:http';
 
   interface Install {
     databaseUrls: { app: string; auth: string; keeper: string };
@@ -20,7 +20,7 @@ declare module '@sprigline/api' {
       /** Answers everything outside /api. */
       web?: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
     },
-  ): Promise<{ url: string; server?: Server; close(): Promise<void> }>;
+  ): Promise<{ url: string; close(): Promise<void> }>;
 
   /** The application, ready to be asked with `inject`, not listening. */
   export function createApi(options: Install & { port: number; log?: 'silent' | 'error' | 'info' | 'debug' }): Promise<{

@@ -1,7 +1,7 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
-import type { IncomingMessage, Server, ServerResponse } from 'node:http';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import { randomUUID } from 'node:crypto';
 import { SHEET_BYTES } from '@sprigline/contract';
 import { AppModule } from './app.module.ts';
@@ -46,19 +46,12 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
   return app;
 }
 
-export interface Running {
-  readonly url: string;
-  /** For those who speak something else over the same port, as the development server of the pages does. */
-  readonly server: Server;
-  readonly close: () => Promise<void>;
-}
-
 /** Starts listening; `close` ends requests under way, then the pools. */
-export async function startApi(input: SettingsInput & { web?: Web }): Promise<Running> {
+export async function startApi(input: SettingsInput & { web?: Web }): Promise<{ url: string; close: () => Promise<void> }> {
   const { web, ...settings } = input;
   const app = await createApi(settings, web);
   await app.listen(settings.port, settings.host ?? '127.0.0.1');
-  return { url: await app.getUrl(), server: app.getHttpServer() as Server, close: () => app.close() };
+  return { url: await app.getUrl(), close: () => app.close() };
 }
 
 function handTheRestTo(web: Web, app: NestFastifyApplication, settings: Settings): void {

@@ -32,8 +32,6 @@ export async function serve({ root, settings, database, dev, isDemoWanted = fals
   onStop(() => web.close());
   const api = await startApi({ ...install, port, host, trustedProxies: settings.trustedProxies, web: web.handle });
   onStop(() => api.close());
-  // Only the development server speaks over web sockets.
-  if (dev) api.server?.on('upgrade', (request, socket, head) => void web.upgrade(request, socket, head));
 
   const waysIn = await welcome(install, database);
   say(`\nSprigline is at ${baseUrl}`);

@@ -4,7 +4,6 @@ import { join } from 'node:path';
 /**
  * @typedef {object} Web
  * @property {(request: import('node:http').IncomingMessage, response: import('node:http').ServerResponse) => Promise<void>} handle
- * @property {(request: import('node:http').IncomingMessage, socket: import('node:stream').Duplex, head: Buffer) => Promise<void>} upgrade
  * @property {() => Promise<void>} close
  */
 
@@ -23,7 +22,8 @@ export async function webHandler({ root, dev, host, port }) {
   const next = createRequire(join(dir, 'package.json'))('next');
   const app = next({ dev, dir, hostname: host, port });
   await app.prepare();
-  return { handle: app.getRequestHandler(), upgrade: app.getUpgradeHandler(), close: () => app.close() };
+  // In development it speaks web sockets too, and takes them from the first request's server by itself.
+  return { handle: app.getRequestHandler(), close: () => app.close() };
 }
 
 /**

@@ -1,10 +1,11 @@
 import { spawn } from 'node:child_process';
-import { watch } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readFileSync, readdirSync, watch } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureBuilt } from '../steps/build.mjs';
 import { openDatabase } from '../steps/open-database.mjs';
-import { onStop } from '../steps/stopping.mjs';
+import { isBeingStopped, onStop } from '../steps/stopping.mjs';
 
 /** Compiled on every change, in the order in which they stand on each other. */
 const COMPILED = ['packages/domain', 'packages/contract', 'apps/api'];
@@ -24,8 +25,9 @@ export async function dev({ root, settings, say }) {
   const database = await openDatabase({ root, settings, say });
   for (const folder of COMPILED) compile(join(root, folder), join(root, 'node_modules', '.bin', 'tsc'));
 
-  const server = restartable(join(root, 'apps', 'web'), database);
-  for (const folder of COMPILED) watch(join(root, folder, 'dist'), { recursive: true }, server.restartSoon);
+  const outputs = COMPILED.map((folder) => join(root, folder, 'dist'));
+  const server = restartable(join(root, 'apps', 'web'), database, () => printOf(outputs));
+  for (const folder of outputs) watch(folder, { recursive: true }, server.restartSoon);
 }
 
 /**
@@ -38,14 +40,31 @@ function compile(folder, tsc) {
 }
 
 /**
+ * Compilers write every file when they begin, the same as before; that is no change.
+ *
+ * @param {readonly string[]} folders
+ * @returns {string} differs when what is to be run differs
+ */
+function printOf(folders) {
+  const hash = createHash('sha256');
+  for (const folder of folders) {
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.js'));
+    for (const name of files.sort()) hash.update(name).update(readFileSync(join(folder, name)));
+  }
+  return hash.digest('hex');
+}
+
+/**
  * @param {string} web where the web app's own tools expect to be started
  * @param {import('../steps/open-database.mjs').OpenDatabase} database
+ * @param {() => string} print of what the server is made of
  */
-function restartable(web, database) {
+function restartable(web, database, print) {
   const program = fileURLToPath(new URL('./dev-server.mjs', import.meta.url));
   const env = { ...process.env, DEV_DATABASE: JSON.stringify(database) };
-  const start = () => spawn(process.execPath, [program], { cwd: web, stdio: 'inherit', env });
+  const start = () => spawn(process.execPath, [program], { cwd: web, stdio: ['inherit', 'inherit', 'inherit', 'ipc'], env });
   let child = start();
+  let made = print();
   /** @type {NodeJS.Timeout | undefined} */
   let soon;
   const end = async () => {
@@ -54,10 +73,18 @@ function restartable(web, database) {
     await new Promise((resolve) => child.once('exit', resolve));
   };
   onStop(end);
+
+  const restart = async () => {
+    const now = print();
+    if (now === made) return;
+    made = now;
+    await end();
+    if (!isBeingStopped()) child = start();
+  };
   return {
     restartSoon() {
       clearTimeout(soon);
-      soon = setTimeout(() => void end().then(() => (child = start())), QUIET_MILLISECONDS);
+      soon = setTimeout(() => void restart(), QUIET_MILLISECONDS);
     },
   };
 }
