@@ -27,7 +27,7 @@ export async function bringSheet(owner) {
   }
 }
 
-/** @typedef {{ keep: string, spellings: { seen: string }[] }} Group */
+/** @typedef {{ keep: string, sameApartFromCase: boolean, spellings: { seen: string }[] }} Group */
 
-/** @param {Group[]} groups */
-const joined = (groups) => Object.fromEntries(groups.flatMap(({ keep, spellings }) => spellings.map(({ seen }) => [seen.trim().toLowerCase(), keep])));
+/** Apart by spaces and capitals only, as the screen has them ticked. @param {Group[]} groups */
+const joined = (groups) => Object.fromEntries(groups.filter(({ sameApartFromCase }) => sameApartFromCase).flatMap(({ keep, spellings }) => spellings.map(({ seen }) => [seen.trim().toLowerCase(), keep])));

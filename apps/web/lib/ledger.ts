@@ -6,6 +6,8 @@ import type { UncheckedEntry } from './entry-said.ts';
 import { Refused } from './refused.ts';
 import { apiOf } from './workplace.ts';
 
+export type Door = 'desk' | 'outbox';
+
 /** An entry as it is sent: what has a usual value may be left out. */
 export type EntryToSend = z.input<typeof NewEntry>;
 
@@ -13,15 +15,16 @@ export type EntryToSend = z.input<typeof NewEntry>;
  * Writes entries, each for itself: a refused one does not keep the others out.
  *
  * @param confirm ids of entries to write although they look like a slip
+ * @param door the desk is asked about what cannot be; from a phone it is taken as it was seen, and looked at later
  * @throws Refused when the request as a whole was not taken
  */
-export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = []): Promise<Written> {
-  return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door: 'desk', entries, confirm } })).body;
+export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = [], door: Door = 'desk'): Promise<Written> {
+  return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door, entries, confirm } })).body;
 }
 
 /** What the books would make of entries. Nothing is written. */
-export async function previewEntries(programme: string, entries: readonly EntryToSend[], confirm: readonly string[] = []): Promise<Previewed> {
-  return (await ask(apiOf(programme, 'entries', 'preview'), Previewed, { method: 'POST', body: { door: 'desk', entries, confirm } })).body;
+export async function previewEntries(programme: string, entries: readonly EntryToSend[], confirm: readonly string[] = [], door: Door = 'desk'): Promise<Previewed> {
+  return (await ask(apiOf(programme, 'entries', 'preview'), Previewed, { method: 'POST', body: { door, entries, confirm } })).body;
 }
 
 /**

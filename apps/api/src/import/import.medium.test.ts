@@ -31,7 +31,7 @@ async function upload(programme: string, name: string, content = sheet(name), id
 async function decideAsGuessed(programme: string, read: Import) {
   const acts = Object.fromEntries(read.guess.words.filter(({ act }) => act).map(({ word, act }) => [word, act]));
   const spellings = Object.fromEntries(
-    Object.entries(read.guess.spellings).map(([field, groups]) => [field, Object.fromEntries(groups.flatMap(({ keep, spellings: seen }) => seen.map((one) => [one.seen.trim().toLowerCase(), keep])))]),
+    Object.entries(read.guess.spellings).map(([field, groups]) => [field, Object.fromEntries(groups.filter(({ sameApartFromCase }) => sameApartFromCase).flatMap(({ keep, spellings: seen }) => seen.map((one) => [one.seen.trim().toLowerCase(), keep])))]),
   );
   return asked(programme, 'PUT', `imports/${read.id}/plan`, { columns: read.guess.columns, acts, dayOrder: read.guess.dayOrders[0], spellings });
 }

@@ -27,7 +27,8 @@ export async function DescentSection({ programme, treeId }: { programme: string;
       )}
       {stickings.map((sticking) => (
         <Section key={sticking.id} heading={<StickingHeading sticking={sticking} />}>
-          <DescentBatches programme={programme} batches={sticking.batches} caption={said.batches} />
+          {/* Each table is called by its first label, so that they are told apart by ear, too. */}
+          <DescentBatches programme={programme} batches={sticking.batches} caption={`${said.batches}: ${sticking.batches[0]?.label ?? said.noLabel}`} />
         </Section>
       ))}
       {mixtures.length > 0 && (

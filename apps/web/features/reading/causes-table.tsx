@@ -4,7 +4,7 @@ import { StageMark, STAGES } from '../../ui/stage-mark.tsx';
 import { Table } from '../../ui/table.tsx';
 
 /** Deaths by cause and stage, most first. */
-export function CausesTable({ stages }: { stages: readonly FunnelStage[] }) {
+export function CausesTable({ about, stages }: { about: string; stages: readonly FunnelStage[] }) {
   const { readings: { stand: said } } = useMessages();
   const causes = [...new Set(stages.flatMap(({ died }) => Object.keys(died)))];
   const at = (cause: string, name: string): number => stages.find(({ stage }) => stage === name)?.died[cause] ?? 0;
@@ -14,7 +14,7 @@ export function CausesTable({ stages }: { stages: readonly FunnelStage[] }) {
   if (rows.length === 0) return <p className="text-ink-soft">{said.noDeaths}</p>;
   return (
     <Table
-      caption={said.causes}
+      caption={`${said.causes}: ${about}`}
       isCaptionHidden
       rows={rows}
       keyOf={({ cause }) => cause}

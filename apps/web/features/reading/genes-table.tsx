@@ -14,7 +14,7 @@ export function GenesTable({ stand }: { stand: Diversity['stands'][number] }) {
   return (
     <>
       <Table
-        caption={said.genes}
+        caption={`${said.genes}: ${stand.taxon}`}
         isCaptionHidden
         rows={stand.stages}
         keyOf={({ stage }) => stage}

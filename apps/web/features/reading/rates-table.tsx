@@ -6,13 +6,13 @@ import { percent } from './percent.ts';
 import { WorkedOut } from './worked-out.tsx';
 
 /** How many went on, stage by stage, with both ranges and the words that tell them apart. */
-export function RatesTable({ stages }: { stages: readonly FunnelStage[] }) {
+export function RatesTable({ about, stages }: { about: string; stages: readonly FunnelStage[] }) {
   const { readings: { stand: said } } = useMessages();
   const rows = stages.filter(({ reached }) => reached > 0);
   return (
     <>
       <Table
-        caption={said.rates}
+        caption={`${said.rates}: ${about}`}
         isCaptionHidden
         rows={rows}
         keyOf={({ stage }) => stage}

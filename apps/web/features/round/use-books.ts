@@ -52,7 +52,7 @@ export function useBooks({ programme, state: { draft }, step }: RoundProps & { s
     if (toAsk.length === 0) return hear(NOTHING);
     hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: false }));
     try {
-      const answer = await askBooks(programme, toAsk, sure);
+      const answer = await askBooks(programme, toAsk, sure, Date.now());
       hear('refused' in answer ? { ...NOTHING, problem: answer.refused } : { ...NOTHING, heard: answer });
     } catch {
       hear({ ...NOTHING, isUnheard: true });
@@ -64,7 +64,7 @@ export function useBooks({ programme, state: { draft }, step }: RoundProps & { s
   async function save() {
     hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: true }));
     try {
-      const answer = await saveRound(programme, entries, confirm);
+      const answer = await saveRound(programme, entries, confirm, Date.now());
       if ('refused' in answer) return hear({ ...NOTHING, problem: answer.refused });
       const byId = new Map(answer.entries.map((entry) => [entry.id, entry]));
       const saved = answers.flatMap((one) => savedAs(one, byId) ?? []);

@@ -22,6 +22,7 @@ describe('nearSpellings', () => {
 
   test.each([
     ['other digits are another thing', ['Frame 1', 'Frame 2']],
+    ['another single letter is another thing', ['House A / bench 1', 'House B / bench 1']],
     ['short words are too near each other by chance', ['ash', 'oak']],
     ['three letters apart are two words', ['Corran Ridge', 'Corren Rigg']],
   ])('joins nothing: %s', (_, words) => {

@@ -13,7 +13,8 @@ export interface SpellingGroup {
 /**
  * Spellings offered for joining: those that differ in spaces and capitals only,
  * and those that differ in one letter (two in words of eight letters or more).
- * Words with different digits are never alike: T157 and T158 are two trays.
+ * Words with different numbers or single letters are never alike: T157 and T158
+ * are two trays, House A and House B two houses.
  *
  * @param seen each spelling with how often it stands in the sheet
  * @returns groups of two spellings or more; the rest need no decision
@@ -43,10 +44,11 @@ function groupBy(items: readonly string[], key: (item: string) => string): Map<s
   return groups;
 }
 
-const digitsOf = (word: string): string => word.replace(/\D+/g, ' ').trim();
+/** Numbers and single letters name things apart: tray 1 and tray 2, House A and House B. */
+const namesApart = (spelling: string): string => spelling.split(/[^\p{L}\p{N}]+/u).filter((word) => word.length === 1 || /\d/.test(word)).join(' ');
 
 function alike(a: string, b: string): boolean {
-  if (digitsOf(a) !== digitsOf(b) || Math.min(a.length, b.length) < 4) return false;
+  if (namesApart(a) !== namesApart(b) || Math.min(a.length, b.length) < 4) return false;
   return distanceWithin(a, b, Math.min(a.length, b.length) >= 8 ? 2 : 1);
 }
 

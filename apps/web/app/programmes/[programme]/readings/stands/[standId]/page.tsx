@@ -47,8 +47,8 @@ export default async function StandReadingPage({ params, searchParams }: { param
           <Section heading={taxon ? <Species name={taxon} /> : name}>
             <FunnelFigure name={name} stages={stages} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...chosen, by: 'stand', ...(taxonId && { taxonId }) })}`} />
           </Section>
-          <Section heading={said.stand.rates} lead={said.stand.ratesLead}><RatesTable stages={stages} /></Section>
-          <Section heading={said.stand.causes} lead={said.stand.causesLead}><CausesTable stages={stages} /></Section>
+          <Section heading={said.stand.rates} lead={said.stand.ratesLead}><RatesTable about={taxon ?? name} stages={stages} /></Section>
+          <Section heading={said.stand.causes} lead={said.stand.causesLead}><CausesTable about={taxon ?? name} stages={stages} /></Section>
         </div>
       ))}
       {diversity.stands.map((stand) => (

@@ -1,0 +1,45 @@
+import { expect, test } from '@playwright/test';
+import { join } from 'node:path';
+import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
+
+const FIXTURES = join(import.meta.dirname, '../fixtures');
+
+async function bring(page: import('@playwright/test').Page, file: string): Promise<void> {
+  await page.goto(`${demoUrl()}${HARROWDALE}/import`);
+  await page.getByLabel('The sheet, as a CSV file').setInputFiles(join(FIXTURES, file));
+  await page.getByRole('button', { name: 'Read the sheet' }).click();
+}
+
+test('a sheet that is in the books already changes nothing', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await signIn(page, 'coordinator');
+  await bring(page, 'ok/log-sheet-two-seasons.csv');
+  await expect(page.getByText('1,268 rows under the headings.')).toBeVisible();
+  await page.getByRole('button', { name: 'See what it would do' }).click();
+  await expect(page.getByText('Every row of this sheet is in the books already.')).toBeVisible();
+  await page.getByRole('button', { name: 'Write it' }).click();
+  await expect(page.getByRole('heading', { name: 'In the books' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('Nothing was new.')).toBeVisible();
+  expect(complaints).toEqual([]);
+});
+
+test('a faulty sheet lists its faults by row and column, and cannot be written', async ({ page }) => {
+  await signIn(page, 'coordinator');
+  await bring(page, 'not-ok/rooted-above-alive.csv');
+  await page.getByRole('button', { name: 'See what it would do' }).click();
+  const fault = page.getByRole('row').filter({ hasText: 'More rooted than alive.' });
+  await expect(fault).toContainText('3');
+  await expect(fault).toContainText('rooted');
+  await expect(page.getByRole('button', { name: /^Write/ })).toHaveCount(0);
+});
+
+test('a workbook is refused in words that say what to do', async ({ page }) => {
+  await signIn(page, 'coordinator');
+  await bring(page, 'not-ok/not-text.xlsx');
+  await expect(page.getByRole('alert').filter({ hasText: 'There is a problem' })).toContainText('save the sheet as CSV');
+});
+
+test('a volunteer may not bring sheets', async ({ page }) => {
+  await signIn(page, 'volunteer');
+  expect((await page.goto(`${demoUrl()}${HARROWDALE}/import`))?.status()).toBe(403);
+});

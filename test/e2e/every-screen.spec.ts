@@ -1,0 +1,46 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+const SCREENS = [
+  '', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
+  '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/donors-at-risk', '/people', '/people/invite',
+  '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more',
+];
+
+/** Screens about one thing, reached by the first link of a list. */
+const ABOUT_ONE = [
+  ['/batches', /\/batches\/[0-9a-f-]{36}$/], ['/donor-trees', /\/donor-trees\/[0-9a-f-]{36}$/], ['/stands', /\/stands\/[0-9a-f-]{36}$/], ['/trips', /\/trips\/[0-9a-f-]{36}$/],
+  ['/recipes', /\/recipes\/[0-9a-f-]{36}$/], ['/sites', /\/sites\/[0-9a-f-]{36}$/], ['/readings', /\/readings\/stands\//], ['', /\/round$/],
+] as const;
+
+for (const { name, viewport, colorScheme } of [
+  { name: 'wide and light', viewport: { width: 1280, height: 900 }, colorScheme: 'light' as const },
+  { name: 'narrow and dark', viewport: { width: 320, height: 740 }, colorScheme: 'dark' as const },
+]) {
+  test(`every screen is fit for everybody, ${name}`, async ({ browser }) => {
+    test.setTimeout(300_000);
+    const page = await (await browser.newContext({ viewport, colorScheme })).newPage();
+    const complaints = complaintsOf(page);
+    await signIn(page, 'coordinator');
+    const screens: string[] = [...SCREENS];
+    for (const [list, pattern] of ABOUT_ONE) {
+      await page.goto(`${demoUrl()}${HARROWDALE}${list}`);
+      const links = await page.locator('main a').evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
+      const link = links.find((href) => pattern.test(href.replace(/[?#].*$/, '')));
+      expect(link, `a link from ${list || 'home'}`).toBeDefined();
+      screens.push((link ?? '').replace(HARROWDALE, ''));
+    }
+    for (const screen of screens) {
+      const answer = await page.goto(`${demoUrl()}${HARROWDALE}${screen}`);
+      expect.soft(answer?.status(), screen).toBe(200);
+      const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+      expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`), screen).toEqual([]);
+      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      expect.soft(overflow, `${screen} scrolls sideways`).toBeLessThanOrEqual(0);
+    }
+    expect(complaints).toEqual([]);
+  });
+}

@@ -1,0 +1,25 @@
+import { expect, type Page } from '@playwright/test';
+
+export const HARROWDALE = '/programmes/harrowdale';
+
+export const demoUrl = (): string => process.env['E2E_URL'] ?? '';
+
+/** Signs in at the door of the demo. */
+export async function signIn(page: Page, who: 'coordinator' | 'volunteer' | 'owner'): Promise<void> {
+  await page.goto(`${demoUrl()}/sign-in`);
+  await page.getByLabel('E-mail').fill(`${who}@harrowdale.example`);
+  await page.getByLabel('Password', { exact: true }).fill(process.env[`E2E_${who.toUpperCase()}`] ?? '');
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Good to have you here');
+}
+
+/** Whatever the browser complains of while a journey goes on: nothing is expected. */
+export function complaintsOf(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    // A page that answers 4xx on purpose is no complaint of the page.
+    if (message.type() === 'error' && !/status of 4\d\d|ERR_INTERNET_DISCONNECTED/.test(message.text())) complaints.push(message.text());
+  });
+  return complaints;
+}

@@ -1,0 +1,26 @@
+import { defineConfig } from '@playwright/test';
+
+/** People at work in a browser, against the product as `npm start` runs it. */
+export default defineConfig({
+  testDir: 'e2e',
+  globalSetup: './e2e/product/start-product.ts',
+  // One product with one demo programme serves them all: journeys follow each other.
+  workers: 1,
+  fullyParallel: false,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 45_000,
+  expect: { timeout: 10_000 },
+  outputDir: '../test-results',
+  use: {
+    viewport: { width: 1280, height: 900 },
+    screenshot: 'only-on-failure',
+    launchOptions: {
+      executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
+      args: [
+        '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+        '--disable-component-update', '--disable-sync',
+      ],
+    },
+  },
+});
