@@ -66,6 +66,16 @@ describe('a count of the whole batch sets the books', () => {
       movements: ['e2 unaccounted 4', 'e3 unaccounted 1', 'e4 takenBack 1', 'e4 takenBack 2'],
     },
     {
+      rule: 'over, time and again, until all that was missed is taken back',
+      lines: [
+        ['2025-02-01', counted(16)],
+        ['2025-02-02', counted(17)],
+        ['2025-02-03', counted(20)],
+      ],
+      balance: 20,
+      movements: ['e2 unaccounted 4', 'e3 takenBack 1', 'e4 takenBack 3'],
+    },
+    {
       rule: 'over by more than was missed: the rest is a find',
       lines: [
         ['2025-02-01', counted(18)],

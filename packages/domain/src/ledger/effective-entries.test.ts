@@ -52,6 +52,7 @@ test.each<[what: string, corrections: Line[], deaths: string[], flags: string[]]
     ['e4 rival-correction', 'e5 rival-correction'],
   ],
   ['a correction of a version that nobody knows', [[ON, withdrawn('e2', 'e77')]], ['e2 died 5'], ['e3 waiting']],
+  ['a correction that saw a version of another entry', [[ON, withdrawn('e2', 'e1')]], ['e2 died 5'], ['e3 waiting']],
   [
     'a replacement of an entry that nobody knows',
     [[ON, replaced('e77', '2025-02-01', died(3))]],
