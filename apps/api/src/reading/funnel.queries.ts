@@ -4,7 +4,7 @@ import type { StageTally } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { chosenStickings } from './chosen-stickings.ts';
 
-type GroupRow = Omit<FunnelGroup, 'stages'> & { tallies: StageTally[] };
+type GroupRow = Omit<FunnelGroup, 'stages' | 'donors'> & { tallies: StageTally[] };
 
 @Injectable()
 export class FunnelQueries {

@@ -51,7 +51,7 @@ describe('funnels', () => {
     expect(cutting!.survival).toMatchObject({ rate: 12 / 41, settled: 41, undecided: 19, needsRange: true, isRankable: true });
     expect(liner).toMatchObject({ reached: 12, donors: { reached: 2, left: 2 } });
     expect(potted).toMatchObject({ reached: 4, donors: { reached: 0, left: 0 } });
-    expect(groups[0]).toMatchObject({ firstStuckOn: '2024-11-20', lastStuckOn: '2025-11-20' });
+    expect(groups[0]).toMatchObject({ firstStuckOn: '2024-11-20', lastStuckOn: '2025-11-20', donors: { came: 3, left: 3 } });
   });
 
   test('donors of one clone are one donor, named by all their labels', async () => {
