@@ -1,7 +1,6 @@
-import { RequestMethod } from '@nestjs/common';
-import { METHOD_METADATA, PATH_METADATA } from '@nestjs/common/constants.js';
 import { ModulesContainer } from '@nestjs/core';
-import { RULE, type Rule } from '../../apps/api/src/http/rule.ts';
+import { routesOf as routesIn } from '../../apps/api/src/openapi/routes.ts';
+import type { Rule } from '../../apps/api/src/http/rule.ts';
 import type { TestApi } from './api.ts';
 
 export interface Route {
@@ -12,25 +11,12 @@ export interface Route {
   readonly rule: Rule | undefined;
 }
 
-type Handler = (...values: unknown[]) => unknown;
-
 /** Every route, read out of the running application: nobody has to keep a list. */
-export function routesOf({ app }: TestApi): Route[] {
-  const controllers = [...app.get(ModulesContainer).values()].flatMap((module) => [...module.controllers.values()]);
-  return controllers.flatMap(({ metatype }) => {
-    const { prototype } = metatype as unknown as { prototype: Record<string, Handler> };
-    return Object.getOwnPropertyNames(prototype).flatMap((name) => {
-      const handler = name === 'constructor' ? undefined : prototype[name];
-      const method = handler && (Reflect.getMetadata(METHOD_METADATA, handler) as RequestMethod | undefined);
-      if (handler === undefined || method === undefined) return [];
-      const path = [Reflect.getMetadata(PATH_METADATA, metatype!), Reflect.getMetadata(PATH_METADATA, handler)] as string[];
-      return [{
-        method: RequestMethod[method] as Route['method'],
-        path: `/${path.join('/')}`.replaceAll(/\/+/g, '/').replace(/(.)\/$/, '$1'),
-        rule: Reflect.getMetadata(RULE, handler) as Rule | undefined,
-      }];
-    });
-  });
-}
+export const routesOf = ({ app }: TestApi): Route[] =>
+  routesIn(app.get(ModulesContainer)).map(({ method, path, rule }) => ({
+    method: method.toUpperCase() as Route['method'],
+    path: path.replaceAll(/\{(\w+)\}/g, ':$1'),
+    rule,
+  }));
 
 export const nameOf = ({ method, path }: Route): string => `${method} ${path}`;

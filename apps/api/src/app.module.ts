@@ -9,6 +9,7 @@ import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HttpModule } from './http/http.module.ts';
 import { LabelModule } from './label/label.module.ts';
+import { OpenApiModule } from './openapi/openapi.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
 import { ImportModule } from './import/import.module.ts';
 import { PeopleModule } from './people/people.module.ts';
@@ -36,7 +37,7 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule,
+        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],

@@ -27,20 +27,23 @@ export function refuseIfStale(seen: string, current: unknown): void {
   throw new DomainError('http/version-stale', 'read it again, then repeat the change on what it says now');
 }
 
-/** `If-Match`, which every edit needs; without it, 428. */
-export const SeenVersion = createParamDecorator((_: unknown, context: ExecutionContext): string => {
-  const seen = ifMatch(context);
+export const ifMatch = (_: unknown, context: ExecutionContext): string | undefined =>
+  context.switchToHttp().getRequest<FastifyRequest>().headers['if-match'];
+
+export const neededIfMatch = (_: unknown, context: ExecutionContext): string => {
+  const seen = ifMatch(_, context);
   if (!seen) throw new DomainError('http/version-needed', 'send If-Match with the ETag of the record that you saw');
   return seen;
-});
+};
+
+/** `If-Match`, which every edit needs; without it, 428. */
+export const SeenVersion = createParamDecorator(neededIfMatch);
 
 /** `If-Match` where the first telling has nothing to match. */
-export const SeenVersionIfAny = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => ifMatch(context));
-
-const ifMatch = (context: ExecutionContext): string | undefined => context.switchToHttp().getRequest<FastifyRequest>().headers['if-match'];
+export const SeenVersionIfAny = createParamDecorator(ifMatch);
 
 @Injectable()
-class TagInterceptor implements NestInterceptor {
+export class TagInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const reply = context.switchToHttp().getResponse<FastifyReply>();
     return next.handle().pipe(
