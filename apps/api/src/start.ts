@@ -6,9 +6,11 @@ import { randomUUID } from 'node:crypto';
 import { SHEET_BYTES } from '@sprigline/contract';
 import { AppModule } from './app.module.ts';
 import { Settings, type SettingsInput } from './config/settings.ts';
+import { Database } from './database/database.ts';
 import { refuseUnsafeLogin } from './database/login-check.ts';
 import { STAMP, stampFor } from './http/asked-from.ts';
 import { answerUnreadable, guardTheFront } from './http/front.ts';
+import { isForWatchers, mountHealth } from './http/health.ts';
 import { SignIn } from './sign-in/sign-in.module.ts';
 import { mountSignIn } from './sign-in/sign-in.routes.ts';
 
@@ -38,8 +40,7 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
   const fastify = adapter.getInstance();
   guardTheFront(fastify, settings);
   mountSignIn(fastify, app.get(SignIn), settings);
-  // For whoever watches over the process; it says nothing about the database, so that a restart of that starts no second one.
-  fastify.get('/healthz', () => 'up\n');
+  await mountHealth(fastify, app.get(Database));
   if (web) handTheRestTo(web, app, settings);
   await app.init();
   await fastify.ready();
@@ -57,7 +58,7 @@ export async function startApi(input: SettingsInput & { web?: Web }): Promise<{ 
 function handTheRestTo(web: Web, app: NestFastifyApplication, settings: Settings): void {
   const fastify = app.getHttpAdapter().getInstance();
   fastify.addHook('onRequest', async (request, reply) => {
-    if (request.url.startsWith('/api/') || request.url === '/healthz') return;
+    if (request.url.startsWith('/api/') || isForWatchers(request.url)) return;
     request.raw.headers[STAMP] = stampFor(request, settings.secret);
     // Before any body is parsed: the pages read the request themselves.
     reply.hijack();
