@@ -1,10 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { join } from 'node:path';
 import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
 
 const FIXTURES = join(import.meta.dirname, '../fixtures');
 
-async function bring(page: import('@playwright/test').Page, file: string): Promise<void> {
+async function bring(page: Page, file: string): Promise<void> {
   await page.goto(`${demoUrl()}${HARROWDALE}/import`);
   await page.getByLabel('The sheet, as a CSV file').setInputFiles(join(FIXTURES, file));
   await page.getByRole('button', { name: 'Read the sheet' }).click();

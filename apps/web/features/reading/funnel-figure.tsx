@@ -1,6 +1,6 @@
 import type { FunnelStage } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
-import { PairedFunnel } from '../chart/paired-funnel.tsx';
+import { PairedFunnel } from './paired-funnel.tsx';
 import { FunnelTable } from './funnel-table.tsx';
 import { WorkedOut } from './worked-out.tsx';
 

@@ -23,7 +23,7 @@ describe('dayOfCell', () => {
     ['last Tuesday', 'dmy', 'words'],
     ['45000', 'ymd', 'a spreadsheet’s day number'],
     ['0025-03-09', 'ymd', 'a year before there were records'],
-  ] as const)('refuses %s in order %s: %s', (cell, order) => {
+  ] as const)('refuses %s in order %s: %s', (cell, order, _why) => {
     expect(dayOfCell(cell, order)).toBeUndefined();
   });
 });
