@@ -4,7 +4,7 @@ import { demoUrl, HARROWDALE, signIn } from './product/people.ts';
 test.describe('with scripts switched off', () => {
   test.use({ javaScriptEnabled: false });
 
-  test('signs in, reads a stand and counts one batch', async ({ page }) => {
+  test.fixme('signs in, reads a stand and counts one batch', async ({ page }) => {
     await signIn(page, 'volunteer');
     await page.goto(`${demoUrl()}${HARROWDALE}/readings`);
     await expect(page.getByRole('heading', { name: 'Skell Gill' })).toBeVisible();

