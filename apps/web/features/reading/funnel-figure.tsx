@@ -1,40 +1,26 @@
-import type { FunnelStage } from '@sprigline/contract';
+import type { FunnelGroup } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
+import type { ReactNode } from 'react';
 import { PairedFunnel } from './paired-funnel.tsx';
 import { FunnelTable } from './funnel-table.tsx';
+import { sumsOf } from './funnel-sums.ts';
+import { More } from './more.tsx';
 import { WorkedOut } from './worked-out.tsx';
 
 /** A paired funnel with its sentence, its table twin and where it comes from. */
-export function FunnelFigure({ name, stages, csv }: { name: string; stages: readonly FunnelStage[]; csv: string }) {
+export function FunnelFigure({ name, group, csv, onward }: { name: string; group: FunnelGroup; csv: string; onward?: ReactNode }) {
   const t = useTranslations('readings');
-  const sentence = t('sentence', sumsOf(stages));
+  const sentence = t('sentence', sumsOf(group));
   return (
     <figure>
-      <figcaption className="mb-3 max-w-prose">{sentence}</figcaption>
-      <PairedFunnel name={name} description={sentence} stages={stages} />
-      <p className="mt-1 text-sm text-ink-soft">{t('chart.key')}</p>
-      <details className="mt-3">
-        <summary className="min-h-8 cursor-pointer font-semibold underline">{t('table')}</summary>
-        <div className="mt-2">
-          <FunnelTable name={name} stages={stages} />
-        </div>
-      </details>
-      <p className="not-on-paper mt-2">
-        <a href={csv} className="inline-flex min-h-8 items-center underline">{t('csv')}</a>
-      </p>
-      <WorkedOut what="funnel" />
+      <figcaption className="mb-4 max-w-prose">{sentence}</figcaption>
+      <PairedFunnel name={name} description={sentence} stages={group.stages} />
+      {onward}
+      <div className="mt-4 border-t border-line pt-2 text-sm">
+        <More words={t('table')}><FunnelTable name={name} stages={group.stages} /></More>
+        <WorkedOut what="funnel" />
+        <a href={csv} className="not-on-paper inline-flex min-h-8 items-center underline">{t('csv')}</a>
+      </div>
     </figure>
   );
-}
-
-/** What the sentence over a funnel says. Plants that came in at a later stage count where they came in. */
-export function sumsOf(stages: readonly FunnelStage[]) {
-  const reached = stages.reduce((sum, stage, at) => sum + Math.max(0, stage.reached - (stages[at - 1]?.goneOn ?? 0)), 0);
-  return {
-    reached,
-    donors: Math.max(0, ...stages.map(({ donors }) => donors.reached)),
-    here: stages.reduce((sum, { here }) => sum + here, 0),
-    left: Math.max(0, ...stages.map(({ donors }) => donors.left)),
-    planted: stages.at(-1)?.reached ?? 0,
-  };
 }

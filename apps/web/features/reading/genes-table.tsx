@@ -28,7 +28,7 @@ export function GenesTable({ stand }: { stand: Diversity['stands'][number] }) {
         ]}
       />
       <p className="mt-3 max-w-prose text-ink-soft">{t('donorTrees', { known: stand.donorTrees, distinct: stand.assumedDistinct })} {said.captureMore}</p>
-      <WorkedOut what="genes" />
+      <div className="mt-3 text-sm"><WorkedOut what="genes" /></div>
     </>
   );
 }

@@ -6,8 +6,16 @@ import { Table } from '../../ui/table.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { WorkedOut } from './worked-out.tsx';
 
+interface HoldingsTableProps {
+  readonly programme: string;
+  readonly donors: readonly DonorHolding[];
+  readonly caption: string;
+  /** On the page of one stand it goes without saying. */
+  readonly isStandHidden?: boolean;
+}
+
 /** Donor trees with what is left of them, the fewest rooted plants first. */
-export function HoldingsTable({ programme, donors, caption }: { programme: string; donors: readonly DonorHolding[]; caption: string }) {
+export function HoldingsTable({ programme, donors, caption, isStandHidden = false }: HoldingsTableProps) {
   const { readings: { stand: said, fields }, home: { risks } } = useMessages();
   return (
     <>
@@ -18,7 +26,7 @@ export function HoldingsTable({ programme, donors, caption }: { programme: strin
         keyOf={({ donorId }) => donorId}
         columns={[
           { head: said.donor, cell: ({ treeId, label }) => <Tag href={pageOf(programme, 'donor-trees', treeId)}>{label}</Tag> },
-          { head: fields.standId, cell: ({ stand }) => stand },
+          ...(isStandHidden ? [] : [{ head: fields.standId, cell: ({ stand }: DonorHolding) => stand }]),
           { head: said.rootedNow, isNumber: true, cell: ({ rootedNow }) => rootedNow ?? said.notTold },
           { head: said.plantsNow, isNumber: true, cell: ({ plants }) => plants },
           { head: said.places, isNumber: true, cell: ({ places }) => places },
@@ -32,7 +40,7 @@ export function HoldingsTable({ programme, donors, caption }: { programme: strin
           },
         ]}
       />
-      <WorkedOut what="risk" />
+      <div className="mt-3 text-sm"><WorkedOut what="risk" /></div>
     </>
   );
 }

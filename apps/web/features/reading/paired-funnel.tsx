@@ -2,23 +2,27 @@ import type { FunnelStage } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
 import { useId } from 'react';
 import { StageShape } from '../../ui/stage-mark.tsx';
-import { DOT, type FunnelRow, funnelRows, HEAD, ROW, WIDTH } from './funnel-geometry.ts';
+import { DonorThreads } from './donor-threads.tsx';
+import { BAR, type Bar, drawFunnel, type FunnelRow, HEAD, LANE, MIDDLE, ROW, WIDTH } from './funnel-geometry.ts';
 
-const BAR_HEIGHT = 20;
+const LEFT_EDGE = MIDDLE - LANE;
 
 /** Plants to the left, donor trees to the right, stage by stage: many plants may be few trees. */
 export function PairedFunnel({ name, description, stages }: { name: string; description: string; stages: readonly FunnelStage[] }) {
   const t = useTranslations('readings.chart');
   const [titleId, descriptionId] = [useId(), useId()];
+  const drawing = drawFunnel(stages);
   return (
-    <svg viewBox={`0 0 ${WIDTH} ${HEAD + ROW * stages.length}`} role="img" aria-labelledby={titleId} aria-describedby={descriptionId} className="w-full max-w-xl text-ink">
+    <svg viewBox={`0 0 ${WIDTH} ${HEAD + ROW * stages.length - 10}`} role="img" aria-labelledby={titleId} aria-describedby={descriptionId} className="w-full max-w-md text-ink">
       <title id={titleId}>{t('title', { name })}</title>
       <desc id={descriptionId}>{description}</desc>
       <g className="fill-ink-soft" fontSize="12.5">
-        <text x={WIDTH / 2 - 44} y="14" textAnchor="end">{t('plants')}</text>
-        <text x={WIDTH / 2 + 44} y="14">{t('donors')}</text>
+        <text x={MIDDLE - 12} y="14" textAnchor="end">{t('plants')}</text>
+        <text x={MIDDLE + 12} y="14">{t('donors')}</text>
       </g>
-      {funnelRows(stages).map((row, at) => {
+      {drawing.streams.map((path) => <path key={path} d={path} className="fill-lichen print:fill-lichen-deep" />)}
+      <DonorThreads {...drawing} />
+      {drawing.rows.map((row, at) => {
         const stage = stages[at];
         return stage && <StageRow key={row.stage} row={row} stage={stage} />;
       })}
@@ -26,37 +30,33 @@ export function PairedFunnel({ name, description, stages }: { name: string; desc
   );
 }
 
-function StageRow({ row, stage }: { row: FunnelRow; stage: FunnelStage }) {
+function StageRow({ row: { top, bar }, stage }: { row: FunnelRow; stage: FunnelStage }) {
   const stageWords = useTranslations('words.stage');
-  const { top, bar } = row;
+  const t = useTranslations('readings.chart');
   return (
-    <g fontSize="14" className="fill-ink tabular-nums">
-      <rect x={bar.x - bar.reached} y={top} width={bar.reached} height={BAR_HEIGHT} className="fill-lichen stroke-lichen-deep" />
-      <rect x={bar.x - bar.here} y={top} width={bar.here} height={BAR_HEIGHT} className="fill-juniper" />
-      <text x={bar.x - bar.reached - 6} y={top + 15} textAnchor="end" fontWeight="600">{stage.reached}</text>
-      <g transform={`translate(${WIDTH / 2 - 12} ${top - 2})`}>
+    <g className="fill-ink tabular-nums">
+      <PlantBar top={top} bar={bar} />
+      {stage.here > 0 && <text x={LEFT_EDGE - 3} y={top + BAR + 14} textAnchor="end" fontSize="11.5">{t('here', { n: stage.here })}</text>}
+      <g transform={`translate(${MIDDLE - 12} ${top - 1})`}>
         <StageShape stage={stage.stage} />
       </g>
-      <text x={WIDTH / 2} y={top + 40} textAnchor="middle" fontSize="12.5" className="fill-ink-soft">{stageWords(stage.stage)}</text>
-      <Donors row={row} stage={stage} />
+      <g fontSize="15" fontWeight="650">
+        <text x={MIDDLE - 17} y={top + 17} textAnchor="end">{stage.reached}</text>
+        <text x={MIDDLE + 17} y={top + 17}>{stage.donors.reached}</text>
+      </g>
+      <text x={MIDDLE} y={top + 39} textAnchor="middle" fontSize="12" className="fill-ink-soft">{stageWords(stage.stage)}</text>
     </g>
   );
 }
 
-function Donors({ row: { top, dots, donorBar }, stage: { donors } }: { row: FunnelRow; stage: FunnelStage }) {
-  const t = useTranslations('readings.chart');
-  return (
-    <>
-      {dots.map(({ x, y, isLeft }) => (
-        <circle key={`${x} ${y}`} cx={x} cy={y} r={DOT} strokeWidth="1.4" className={isLeft ? 'fill-juniper stroke-juniper' : 'fill-lichen stroke-lichen-deep'} />
-      ))}
-      {donorBar && (
-        <>
-          <rect x={donorBar.x} y={top} width={donorBar.reached} height={BAR_HEIGHT} className="fill-lichen stroke-lichen-deep" />
-          <rect x={donorBar.x} y={top} width={donorBar.left} height={BAR_HEIGHT} className="fill-juniper" />
-        </>
-      )}
-      <text x={WIDTH - 2} y={top + 15} textAnchor="end" fontWeight="600">{t('of', donors)}</text>
-    </>
-  );
+/** From the lane outward: went on, here now, away. Told apart by how dark they are, so in grey and on paper too. */
+function PlantBar({ top, bar: { goneOn, here, away } }: { top: number; bar: Bar }) {
+  const parts = [
+    { width: goneOn, end: goneOn, look: 'fill-lichen stroke-lichen-deep print:fill-lichen-deep' },
+    { width: here, end: goneOn + here, look: 'fill-juniper stroke-juniper' },
+    { width: away, end: goneOn + here + away, look: 'fill-sheet stroke-lichen-deep' },
+  ];
+  return parts.filter(({ width }) => width > 0).map(({ width, end, look }) => (
+    <rect key={look} x={LEFT_EDGE - end} y={top} width={width} height={BAR} strokeWidth="1" className={look} />
+  ));
 }

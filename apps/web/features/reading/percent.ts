@@ -1,5 +1,11 @@
-/** A share as people say it: whole per cent, and one decimal below ten, so that few is not none. */
-export function percent(share: number): string {
+/** A share as people say it: whole per cent, and one decimal near none and near all, so that few is not none. Never broken over lines. */
+export const percent = (share: number): string => `${figure(share)}\u00a0%`;
+
+/** A range of shares, such as 27–60 %. */
+export const percentRange = ({ lower, upper }: { readonly lower: number; readonly upper: number }): string => `${figure(lower)}–${percent(upper)}`;
+
+function figure(share: number): string {
   const value = share * 100;
-  return `${value > 0 && value < 10 ? value.toFixed(1) : value > 99 && value < 100 ? value.toFixed(1) : Math.round(value)} %`;
+  const isNearEnd = (value > 0 && value < 10) || (value > 99 && value < 100);
+  return isNearEnd ? value.toFixed(1) : String(Math.round(value));
 }

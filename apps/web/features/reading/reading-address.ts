@@ -4,6 +4,7 @@ export type Search = Readonly<Record<string, string | string[] | undefined>>;
 
 /** Names that a reading can be narrowed by, as they stand in the address of a page. */
 export const FILTERS = ['standId', 'taxonId', 'season', 'recipeId', 'ageClass'] as const;
+export type FilterName = (typeof FILTERS)[number];
 
 /**
  * What a page's address chooses; whatever is empty or makes no sense is left out,

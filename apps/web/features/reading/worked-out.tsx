@@ -1,12 +1,20 @@
 import { useMessages } from 'next-intl';
+import { More } from './more.tsx';
 
 /** Under every figure: the method, its source, and what would make it wrong. Names of methods stand only here. */
 export function WorkedOut({ what }: { what: 'funnel' | 'rates' | 'genes' | 'risk' }) {
-  const { readings: said } = useMessages();
+  const { readings: { worked: said } } = useMessages();
+  const parts = ['method', 'from', 'source', 'wrong'] as const;
   return (
-    <details className="mt-3 max-w-prose text-sm">
-      <summary className="min-h-8 cursor-pointer font-semibold underline">{said.worked.title}</summary>
-      <p className="mt-1 text-ink-soft">{said.worked[what]}</p>
-    </details>
+    <More words={said.title}>
+      <dl className="max-w-prose text-sm">
+        {parts.map((part) => (
+          <div key={part} className="mb-1.5 gap-4 sm:flex">
+            <dt className="w-24 shrink-0 font-semibold">{said.parts[part]}</dt>
+            <dd className="text-ink-soft">{said[what][part]}</dd>
+          </div>
+        ))}
+      </dl>
+    </More>
   );
 }

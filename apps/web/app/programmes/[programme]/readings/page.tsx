@@ -1,6 +1,7 @@
-import { Funnels, ReadingChoices } from '@sprigline/contract';
+import { type FunnelGroup, Funnels, ReadingChoices } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
+import { FunnelKey } from '../../../../features/reading/funnel-key.tsx';
 import { AsOf } from '../../../../features/reading/as-of.tsx';
 import { FilterForm } from '../../../../features/reading/filter-form.tsx';
 import { FunnelFigure } from '../../../../features/reading/funnel-figure.tsx';
@@ -34,23 +35,32 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
       <PageHeading lead={said.lead} act={hasPlants && <ButtonLink href={pageOf(programme, 'readings', 'donors-at-risk')} look="quiet">{said.atRiskAll}</ButtonLink>}>
         {said.title}
       </PageHeading>
-      {hasPlants ? <FilterForm choices={choices} chosen={chosen} /> : <Empty>{said.empty}</Empty>}
+      {hasPlants ? <FilterForm choices={choices} chosen={chosen} here={pageOf(programme, 'readings')} /> : <Empty>{said.empty}</Empty>}
       {hasPlants && <AsOf {...answer} />}
       {hasPlants && answer.groups.length === 0 && <p>{said.nothingChosen}</p>}
-      <div className="grid gap-8 xl:grid-cols-2">
-        {answer.groups.map(({ key, name, standId, taxonId, taxon, stages }) => (
-          <Card key={key}>
-            <h2 className="text-xl">{name || said.noStand}</h2>
-            {taxon && <p className="mb-3 text-ink-soft"><Species name={taxon} /></p>}
-            <FunnelFigure name={name} stages={stages} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...funnels, ...(standId && { standId }), ...(taxonId && { taxonId }) })}`} />
-            {standId && (
-              <p className="not-on-paper mt-4">
-                <RowLink href={`${pageOf(programme, 'readings', 'stands', standId)}${queryOf(chosen)}`}>{said.more}</RowLink>
-              </p>
-            )}
+      {answer.groups.length > 0 && <FunnelKey />}
+      {answer.groups.length > 1 && <p className="mb-4 text-sm text-ink-soft">{said.ownScale}</p>}
+      <div className="grid items-start gap-6 lg:grid-cols-2 2xl:grid-cols-3">
+        {answer.groups.map((group) => (
+          <Card key={group.key}>
+            <h2 className="text-xl">{group.name || said.noStand}</h2>
+            {group.taxon && <p className="mb-3 text-ink-soft"><Species name={group.taxon} /></p>}
+            <FunnelFigure
+              name={group.name || said.noStand}
+              group={group}
+              csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...funnels, ...only(group) })}`}
+              onward={group.standId && (
+                <p className="not-on-paper mt-3 font-semibold">
+                  <RowLink href={`${pageOf(programme, 'readings', 'stands', group.standId)}${queryOf(chosen)}`}>{said.more}</RowLink>
+                </p>
+              )}
+            />
           </Card>
         ))}
       </div>
     </>
   );
 }
+
+/** The filter that leaves one group alone. */
+const only = ({ standId, taxonId }: FunnelGroup) => ({ ...(standId && { standId }), ...(taxonId && { taxonId }) });

@@ -1,0 +1,31 @@
+import type { FunnelStage } from '@sprigline/contract';
+import { useTranslations } from 'next-intl';
+import { SpreadChart, SpreadKey } from './spread-chart.tsx';
+import { percent, percentRange } from './percent.ts';
+import { RatesTable } from './rates-table.tsx';
+import { WorkedOut } from './worked-out.tsx';
+
+/** How many went on, stage by stage: what is open, both ranges, and the words that tell them apart. */
+export function RatesFigure({ about, stages }: { about: string; stages: readonly FunnelStage[] }) {
+  const t = useTranslations('readings.stand');
+  const stageWords = useTranslations('words.stage');
+  const rows = stages.filter(({ reached }) => reached > 0);
+  const nameOf = (stage: FunnelStage['stage']) => (stage === 'planted' ? t('aliveAtSite') : stageWords(stage));
+  const list = rows.flatMap(({ stage, survival }) => {
+    if (survival?.rate === undefined) return [];
+    return survival.needsRange ? t('spreadRange', { stage: nameOf(stage), range: percentRange(survival.range) }) : t('spreadPart', { stage: nameOf(stage), rate: percent(survival.rate) });
+  });
+  const sentence = t('spreadSays', { n: list.length, list: list.join('; ') });
+  return (
+    <figure>
+      <figcaption className="mb-3 max-w-prose first-letter:uppercase">{sentence}</figcaption>
+      <div className="mb-6 flex flex-wrap items-center gap-x-12 gap-y-4">
+        <SpreadChart title={t('spreadTitle', { about })} description={sentence} stages={rows} nameOf={nameOf} />
+        <SpreadKey hasExtremes={rows.some(({ byDonor }) => byDonor?.kind === 'best-and-worst')} />
+      </div>
+      <RatesTable about={about} stages={rows} nameOf={nameOf} />
+      <p className="mt-3 max-w-prose text-ink-soft">{t('difference')}</p>
+      <div className="mt-3 text-sm"><WorkedOut what="rates" /></div>
+    </figure>
+  );
+}
