@@ -1,36 +1,74 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
+import { answerForm, type Answers } from './product/forms.ts';
+import { complaintsOf } from './product/people.ts';
 
-test('an owner sets up an empty install by the one-time link, and lets a coordinator in and out again', async ({ page, browser }) => {
-  const link = process.env['E2E_SETUP_LINK'] ?? '';
-  await page.goto(link);
-  await page.getByLabel('Your name').fill('Rowan H.');
-  await page.getByLabel('E-mail').fill('rowan@example.org');
-  await page.getByLabel('Password', { exact: true }).fill('moss under the old wall');
-  await page.getByLabel('Name of the programme').fill('Corran trees');
-  await page.getByLabel('Short name for addresses').fill('corran');
-  await page.getByLabel('Time zone').selectOption('Europe/London');
-  await page.getByRole('button', { name: 'Set it up' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('Rowan');
+// One empty install, set up once: what one test makes, the next one works with.
+test.describe.configure({ mode: 'serial' });
 
-  await page.goto(new URL('/programmes/corran/people/invite', link).href);
+const link = (): string => process.env['E2E_SETUP_LINK'] ?? '';
+const open = (page: Page, path: string) => page.goto(new URL(path, link()).href);
+
+const ROWAN = { email: 'rowan@example.org', password: 'moss under the old wall' };
+const HAZEL = { email: 'hazel@example.org', password: 'a frame full of liners' };
+
+async function enter(page: Page, { email, password }: typeof ROWAN): Promise<void> {
+  await open(page, '/sign-in');
+  await answerForm(page, { 'E-mail address': email, Password: password }, 'Sign in', 'Good to have you here');
+}
+
+const setUp = (email: string): Answers => ({
+  'Your name': 'Rowan H.', 'E-mail address': email, Password: ROWAN.password,
+  'Name of the programme': 'Corran trees', 'Short name for addresses': 'corran', 'Time zone': 'Europe/London',
+});
+
+/** The link that a page shows this once. */
+async function linkShown(page: Page, to: string): Promise<string> {
+  const shown = page.locator('main code');
+  await expect(shown).toContainText(`/${to}/`);
+  return (await shown.innerText()).trim();
+}
+
+test('an owner sets up an empty install by a link that works once, goes out and comes in again', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await page.goto(link());
+  await answerForm(page, setUp(ROWAN.email), 'Set it up', 'Good to have you here, Rowan');
+  await page.getByRole('button', { name: 'Sign out' }).click();
+  await expect(page.getByText('You are signed out.')).toBeVisible();
+  await open(page, '/programmes/corran');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sign in');
+  await enter(page, ROWAN);
+  expect(complaints).toEqual([]);
+
+  await page.goto(link());
+  await answerForm(page, setUp('stranger@example.org'), 'Set it up', 'Set up Sprigline');
+  await expect(page.getByRole('alert').filter({ hasText: 'This link doesn’t open any more' })).toBeVisible();
+});
+
+test('a coordinator comes in by an invitation link, forgets the password, and is shut out the moment they are removed', async ({ page, browser }) => {
+  test.setTimeout(90_000);
+  await enter(page, ROWAN);
+  await open(page, '/programmes/corran/people/invite');
   await page.getByLabel('For whom').fill('Hazel B.');
   await page.getByLabel('Coordinator: everything with plants and people').check();
   await page.getByRole('button', { name: 'Make the link' }).click();
-  const invitation = await page.locator('main code').innerText();
-  expect(invitation).toContain('/invitation/');
+  const invitation = await linkShown(page, 'invitation');
 
   const other = await (await browser.newContext()).newPage();
-  await other.goto(invitation.trim());
-  await other.getByLabel('Your name').fill('Hazel B.');
-  await other.getByLabel('E-mail').fill('hazel@example.org');
-  await other.getByLabel('Password', { exact: true }).fill('a frame full of liners');
-  await other.getByRole('button', { name: 'Make an account and go in' }).click();
-  await expect(other.getByRole('heading', { level: 1 })).toContainText('Hazel');
+  await other.goto(invitation);
+  await answerForm(other, { 'Your name': 'Hazel B.', 'E-mail address': HAZEL.email, Password: HAZEL.password }, 'Make an account and go in', 'Good to have you here, Hazel');
 
-  await page.goto(new URL('/programmes/corran/people', link).href);
+  await open(page, '/programmes/corran/people');
   await page.getByRole('link', { name: 'Hazel B.' }).click();
+  await page.getByRole('button', { name: 'Make a reset link' }).click();
+  const reset = await linkShown(page, 'reset');
+  await other.goto(reset);
+  await other.getByLabel('Password', { exact: true }).fill('heel cuttings in november');
+  await other.getByRole('button', { name: 'Set the new password' }).click();
+  await expect(other.getByText('Your new password holds.')).toBeVisible();
+  await enter(other, { ...HAZEL, password: 'heel cuttings in november' });
+
   await page.getByRole('button', { name: 'Remove Hazel B.' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('People');
   await expect(page.getByText('Hazel B.')).toHaveCount(0);
-  const answer = await other.goto(new URL('/programmes/corran', link).href);
-  expect(answer?.status()).toBe(404);
+  expect((await open(other, '/programmes/corran'))?.status()).toBe(404);
 });
