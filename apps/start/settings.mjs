@@ -3,21 +3,21 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
- * What README says about each; the table there is made from this one.
- * @type {ReadonlyArray<{ name: string, usual: string, words: string }>}
+ * What README says about each; `npm run settings` makes the table there from this one.
+ * @type {ReadonlyArray<{ name: string, usual: string, example: string, secret?: true, words: string }>}
  */
 export const SETTINGS = [
-  { name: 'PORT', usual: '3000', words: 'Where to serve. The usual port gives way to the next free one; a port you set does not.' },
-  { name: 'HOST', usual: '127.0.0.1', words: 'The address to listen on. `0.0.0.0` lets phones and other machines in; put HTTPS in front.' },
-  { name: 'BASE_URL', usual: 'http://localhost:PORT', words: 'The address that people type, for links and cookies, such as `https://plants.example.org`.' },
-  { name: 'TRUSTED_PROXIES', usual: 'none', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
-  { name: 'DATA_DIR', usual: '.data', words: 'Where the built-in database keeps its data.' },
-  { name: 'SECRET', usual: 'made once, kept in DATA_DIR', words: 'Signs sessions; at least 32 characters.' },
-  { name: 'DATABASE_URL', usual: 'the built-in database', words: 'The app’s login on your own PostgreSQL 18.' },
-  { name: 'DATABASE_OWNER_URL', usual: 'none', words: 'The login that migrates. Without it, a database that lacks a migration is refused.' },
-  { name: 'DATABASE_AUTH_URL', usual: 'DATABASE_URL', words: 'The login for accounts and sessions. Left out, the app’s login must be a member of `sprigline_auth` too.' },
-  { name: 'DATABASE_KEEPER_URL', usual: 'DATABASE_OWNER_URL', words: 'The login that backs up and verifies. It must see past row-level security (`BYPASSRLS`).' },
-  { name: 'DATABASE_SUPERUSER_URL', usual: 'none', words: 'Set for one start on an empty server: makes the roles, the logins named in the other URLs, and the database.' },
+  { name: 'PORT', usual: '3000', example: '8080', words: 'Where to serve. The usual port gives way to the next free one; a port you set does not.' },
+  { name: 'HOST', usual: '127.0.0.1', example: '0.0.0.0', words: 'The address to listen on. `0.0.0.0` lets phones and other machines in; put HTTPS in front.' },
+  { name: 'BASE_URL', usual: '`http://localhost:PORT`', example: 'https://plants.example.org', words: 'The address that people type, for links and cookies.' },
+  { name: 'TRUSTED_PROXIES', usual: 'none', example: '10.0.0.2,10.0.0.3', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
+  { name: 'DATA_DIR', usual: '.data', example: '/srv/sprigline', words: 'Where the built-in database keeps its data.' },
+  { name: 'SECRET', usual: 'made once, kept in DATA_DIR', example: '32 characters or more', secret: true, words: 'Signs sessions; at least 32 characters, such as `openssl rand -base64 32` makes.' },
+  { name: 'DATABASE_URL', usual: 'the built-in database', example: 'postgresql://app:…@host:5432/sprigline', secret: true, words: 'The app’s login on your own PostgreSQL 18.' },
+  { name: 'DATABASE_OWNER_URL', usual: 'none', example: 'postgresql://owner:…@host:5432/sprigline', secret: true, words: 'The login that migrates. Without it, a database that lacks a migration is refused.' },
+  { name: 'DATABASE_AUTH_URL', usual: 'DATABASE_URL', example: 'postgresql://auth:…@host:5432/sprigline', secret: true, words: 'The login for accounts and sessions. Left out, the app’s login must be a member of `sprigline_auth` too.' },
+  { name: 'DATABASE_KEEPER_URL', usual: 'DATABASE_OWNER_URL', example: 'postgresql://keeper:…@host:5432/sprigline', secret: true, words: 'The login that backs up and verifies. It must see past row-level security (`BYPASSRLS`).' },
+  { name: 'DATABASE_SUPERUSER_URL', usual: 'none', example: 'postgresql://postgres:…@host:5432/postgres', secret: true, words: 'Set for one start on an empty server: makes the roles, the logins named in the other URLs, and the database.' },
 ];
 
 /**
