@@ -22,7 +22,7 @@ export function GenesTable({ stand }: { stand: Diversity['stands'][number] }) {
           { head: <span className="sr-only">{said.stage}</span>, cell: ({ stage }) => <StageMark stage={stage} /> },
           { head: said.donors, isNumber: true, cell: ({ donors }) => donors },
           { head: said.effective, isNumber: true, cell: ({ effective }) => effective?.order2.toFixed(1) },
-          { head: said.largest, cell: ({ largest }) => largest && t('largestOf', { label: largest.label, share: percent(largest.share) }) },
+          { head: said.largest, cell: ({ largest }) => largest && <span className="whitespace-nowrap">{t('largestOf', { label: largest.label, share: percent(largest.share) })}</span> },
           { head: said.capture, isNumber: true, cell: ({ donors, capture }) => (donors === 0 ? '' : percent(capture)) },
           ...(hasMixed ? [mixed] : []),
         ]}
