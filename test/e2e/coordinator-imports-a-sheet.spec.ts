@@ -1,14 +1,32 @@
 import { expect, type Page, test } from '@playwright/test';
 import { join } from 'node:path';
+import { answerForm } from './product/forms.ts';
 import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
 
 const FIXTURES = join(import.meta.dirname, '../fixtures');
 
-async function bring(page: Page, file: string): Promise<void> {
-  await page.goto(`${demoUrl()}${HARROWDALE}/import`);
+async function bring(page: Page, file: string, programme = HARROWDALE): Promise<void> {
+  await page.goto(`${demoUrl()}${programme}/import`);
   await page.getByLabel('The sheet, as a CSV file').setInputFiles(join(FIXTURES, file));
   await page.getByRole('button', { name: 'Read the sheet' }).click();
 }
+
+test('a sheet of two seasons comes whole into a programme of its own: guesses confirmed, looked over, then written', async ({ page }) => {
+  const complaints = complaintsOf(page);
+  await signIn(page, 'owner');
+  await page.goto(`${demoUrl()}/programmes/new`);
+  await answerForm(page, { 'Name of the programme': 'Corran trees', 'Short name for addresses': 'corran-trees', 'Time zone': 'Europe/London' }, 'Open another programme', 'Good to have you here');
+
+  await bring(page, 'ok/log-sheet-two-seasons.csv', '/programmes/corran-trees');
+  await page.getByRole('button', { name: 'See what it would do' }).click();
+  await expect(page.getByText('No faults. Nothing has been written yet.')).toBeVisible();
+  await page.getByRole('button', { name: 'Write 1,268 entries' }).click();
+  await expect(page.getByRole('heading', { name: 'In the books' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('1,268 entries were written.')).toBeVisible();
+  await page.goto(`${demoUrl()}/programmes/corran-trees/readings`);
+  await expect(page.getByRole('heading', { name: 'Corran Ridge' })).toBeVisible();
+  expect(complaints).toEqual([]);
+});
 
 test('a sheet that is in the books already changes nothing', async ({ page }) => {
   const complaints = complaintsOf(page);
