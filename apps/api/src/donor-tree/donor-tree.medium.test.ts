@@ -1,3 +1,4 @@
+import { DonorTree } from '@sprigline/contract';
 import { expect, test } from 'vitest';
 import { testApi } from '../../../../test/support/api.ts';
 import { Asker, Build } from '../../../../test/support/build.ts';
@@ -102,7 +103,7 @@ test('donor trees are listed in parts, each once', async () => {
   let path: string | undefined = `donor-trees?standId=${stand.id}&limit=2`;
   while (path) {
     const part: Awaited<ReturnType<typeof desk.get>> = await desk.get(path);
-    labels.push(...part.body.map(({ label }: { label: string }) => label));
+    labels.push(...DonorTree.array().parse(part.body).map(({ label }) => label));
     path = /<([^>]+)>; rel="next"/.exec(String(part.headers['link'] ?? ''))?.[1];
   }
   expect(labels).toEqual(['A-1', 'A-2', 'A-3', 'A-4', 'A-5']);
