@@ -9,7 +9,7 @@ export default defineConfig({
   fullyParallel: false,
   retries: 0,
   forbidOnly: true,
-  timeout: 45_000,
+  timeout: 90_000,
   expect: { timeout: 10_000 },
   outputDir: '../test-results',
   use: {

@@ -1,0 +1,26 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Fingers in wet gloves hit this, in CSS pixels; half a pixel is left to rounding. */
+const TARGET_PX = 56;
+
+/** What keeps somebody from using the screen as it stands: rules of axe that it breaks, and scrolling sideways. */
+export async function unfitIn(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const broken = violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  return overflow > 0 ? [...broken, `scrolls sideways by ${overflow} px`] : broken;
+}
+
+/** Targets in the main part that are too small for the bench. Radio buttons are as large as the plate around them. */
+export async function smallTargetsIn(page: Page): Promise<string[]> {
+  return page.locator('main').evaluate((main, least) => {
+    const targets = [...main.querySelectorAll<HTMLElement>('a, button, select, summary, label:has(input), input:not(label input)')];
+    return targets
+      .map((target) => ({ target, box: target.getBoundingClientRect() }))
+      .filter(({ target, box }) => box.width > 1 && getComputedStyle(target).visibility !== 'hidden' && Math.min(box.width, box.height) < least - 0.5)
+      .map(({ target, box }) => `${target.innerText || target.outerHTML.slice(0, 80)}: ${Math.round(box.width)} x ${Math.round(box.height)}`);
+  }, TARGET_PX);
+}
