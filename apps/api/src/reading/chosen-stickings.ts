@@ -28,18 +28,20 @@ const GROUPS = {
   ageClass: { key: 'd.age_class', name: 'd.age_class' },
 } as const;
 
+/** By id, so that the plan starts from the few that are meant, however large the programme is. */
 const CONDITIONS: Readonly<Record<keyof ReadingFilter, (value: string) => string>> = {
-  // By id, so that the plan starts from the donor trees of the stand, however large the programme is.
+  // Of those whose donor is unknown, the ones that can only be of this stand.
   standId: (value) => `s.id IN (
     SELECT x.id FROM donor_tree y JOIN sticking x ON x.programme_id = $1 AND x.donor_tree_id = y.id
     WHERE y.programme_id = $1 AND y.stand_id = ${value}
     UNION ALL
-    SELECT c.sticking_id FROM donor_tree y JOIN sticking_candidate c ON c.programme_id = $1 AND c.donor_tree_id = y.id
+    SELECT c.sticking_id FROM sticking_candidate c
     JOIN sticking x ON x.programme_id = $1 AND x.id = c.sticking_id AND x.donor_tree_id IS NULL
-    WHERE y.programme_id = $1 AND y.stand_id = ${value}) AND st.id = ${value}`,
+    JOIN donor_tree y ON y.programme_id = $1 AND y.id = c.donor_tree_id
+    WHERE c.programme_id = $1 GROUP BY c.sticking_id HAVING bool_and(y.stand_id = ${value}))`,
   taxonId: (value) => `s.taxon_id = ${value}`,
   donorTreeId: (value) => `s.donor_tree_id = ${value}`,
-  recipeId: (value) => `r.id = ${value}`,
+  recipeId: (value) => `s.recipe_version_id IN (SELECT id FROM recipe_version WHERE programme_id = $1 AND recipe_id = ${value})`,
   ageClass: (value) => `d.age_class = ${value}`,
   season: (value) => `${SEASON_YEAR} = ${value}`,
   placeId: (value) => `s.id IN (
@@ -49,6 +51,10 @@ const CONDITIONS: Readonly<Record<keyof ReadingFilter, (value: string) => string
     SELECT b.sticking_id FROM inside JOIN batch_state x ON x.programme_id = $1 AND x.place_id = inside.id AND x.balance > 0
     JOIN batch b ON b.programme_id = $1 AND b.id = x.batch_id)`,
 };
+
+const RECIPE = `
+      LEFT JOIN recipe_version v ON v.programme_id = s.programme_id AND v.id = s.recipe_version_id
+      LEFT JOIN recipe r ON r.programme_id = v.programme_id AND r.id = v.recipe_id`;
 
 /** The stickings that a reading is of. The programme is `$1`; filters follow as further parameters. */
 export function chosenStickings(programmeId: string, { by, ...filter }: FunnelQuery): Chosen {
@@ -67,14 +73,11 @@ export function chosenStickings(programmeId: string, { by, ...filter }: FunnelQu
       JOIN taxon t ON t.programme_id = s.programme_id AND t.id = s.taxon_id
       LEFT JOIN donor_tree d ON d.programme_id = s.programme_id AND d.id = s.donor_tree_id
       -- Where the donor is unknown, the stand is known if all that it may be stand there.
-      LEFT JOIN LATERAL (
-        SELECT min(y.stand_id::text)::uuid AS stand_id FROM sticking_candidate c
-        JOIN donor_tree y ON y.programme_id = c.programme_id AND y.id = c.donor_tree_id
-        WHERE s.donor_tree_id IS NULL AND c.programme_id = s.programme_id AND c.sticking_id = s.id
-        HAVING count(DISTINCT y.stand_id) = 1) perhaps ON true
-      LEFT JOIN stand st ON st.programme_id = s.programme_id AND st.id = coalesce(d.stand_id, perhaps.stand_id)
-      LEFT JOIN recipe_version v ON v.programme_id = s.programme_id AND v.id = s.recipe_version_id
-      LEFT JOIN recipe r ON r.programme_id = v.programme_id AND r.id = v.recipe_id
+      LEFT JOIN (
+        SELECT c.sticking_id, min(y.stand_id::text)::uuid AS stand_id FROM sticking_candidate c
+        JOIN donor_tree y ON y.programme_id = $1 AND y.id = c.donor_tree_id
+        WHERE c.programme_id = $1 GROUP BY c.sticking_id HAVING count(DISTINCT y.stand_id) = 1) perhaps ON perhaps.sticking_id = s.id
+      LEFT JOIN stand st ON st.programme_id = s.programme_id AND st.id = coalesce(d.stand_id, perhaps.stand_id)${by === 'recipe' ? RECIPE : ''}
       WHERE ${['s.programme_id = $1', ...conditions].join(' AND ')}`,
   };
 }

@@ -28,16 +28,17 @@ export class DiversityQueries {
     return sql.rows<StandRow>(
       `WITH RECURSIVE chosen AS (${chosen.text}),
        known AS (
-         SELECT c.stand_id, c.taxon_id, jsonb_build_object('stage', t.stage, 'donorId', c.donor, 'plants', sum(t.here)) AS row
+         SELECT c.stand_id, c.taxon_id, json_build_object('stage', t.stage, 'donorId', c.donor, 'plants', sum(t.here)) AS row
          FROM chosen c
          JOIN tally t ON t.programme_id = $1 AND t.sticking_id = c.sticking_id AND t.here > 0
          WHERE c.donor IS NOT NULL GROUP BY c.stand_id, c.taxon_id, t.stage, c.donor),
        ${UNSURE_PLANTS},
-       plants AS (
-         SELECT stand_id, taxon_id, jsonb_agg(row) AS rows FROM (
+       -- Once, and not again for every stand.
+       plants AS MATERIALIZED (
+         SELECT stand_id, taxon_id, json_agg(row) AS rows FROM (
            SELECT stand_id, taxon_id, row FROM known
            UNION ALL
-           SELECT stand_id, taxon_id, jsonb_build_object('stage', stage, 'plants', balance, 'candidates', candidates) FROM unsure) every
+           SELECT stand_id, taxon_id, json_build_object('stage', stage, 'plants', balance, 'candidates', candidates) FROM unsure) every
          GROUP BY stand_id, taxon_id),
        trees AS (
          SELECT stand_id, taxon_id, count(*)::int AS donor_trees, count(*) FILTER (WHERE clone_group_id IS NULL)::int AS assumed_distinct

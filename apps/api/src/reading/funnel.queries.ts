@@ -4,7 +4,21 @@ import type { StageTally } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { chosenStickings } from './chosen-stickings.ts';
 
-type GroupRow = Omit<FunnelGroup, 'stages' | 'donors'> & { tallies: StageTally[] };
+type GroupHead = Omit<FunnelGroup, 'key' | 'stages' | 'donors'>;
+
+/** In the order in which the query builds them. */
+type TallyRow = [
+  donorId: string | null, stage: StageTally['stage'], cameIn: number, goneOn: number, died: number, unaccounted: number, notRooted: number, thrownOut: number,
+  givenOut: number, restuck: number, mixed: number, mixedIn: number, here: number, notFound: number,
+];
+
+/** Deaths are told by donor without their cause, and by cause without the donor: both would be many more rows. */
+export interface GroupRow extends Record<string, unknown> {
+  key: string;
+  head: GroupHead;
+  tallies: TallyRow[];
+  causes: { stage: StageTally['stage']; cause: string; n: number }[];
+}
 
 @Injectable()
 export class FunnelQueries {
@@ -21,36 +35,36 @@ export class FunnelQueries {
        read AS (
          SELECT c.key, c.donor, t.* FROM chosen c
          JOIN tally t ON t.programme_id = $1 AND t.sticking_id = c.sticking_id),
-       causes AS (
-         SELECT key, donor, stage, jsonb_object_agg(cause, n) AS died FROM (
-           SELECT key, donor, stage, dead_of.cause, sum(dead_of.plants::int) AS n
-           FROM (SELECT key, donor, stage, died_of FROM read WHERE died > 0) dead CROSS JOIN LATERAL jsonb_each_text(died_of) dead_of (cause, plants)
-           GROUP BY 1, 2, 3, 4) by_cause
-         GROUP BY 1, 2, 3),
        sums AS (
-         SELECT key, donor, stage, sum(came_in) AS came_in, sum(gone_on) AS gone_on,
+         SELECT key, donor, stage, sum(came_in) AS came_in, sum(gone_on) AS gone_on, sum(died) AS died,
                 sum(unaccounted) AS unaccounted, sum(not_rooted) AS not_rooted, sum(thrown_out) AS thrown_out,
                 sum(given_out) AS given_out, sum(restuck) AS restuck, sum(mixed) AS mixed, sum(mixed_in) AS mixed_in,
                 sum(here) AS here, sum(not_found) AS not_found
          FROM read GROUP BY key, donor, stage),
-       books AS (
-         SELECT s.key, jsonb_agg(jsonb_strip_nulls(jsonb_build_object(
-           'donorId', s.donor, 'stage', s.stage, 'cameIn', came_in, 'goneOn', gone_on,
-           'died', coalesce(c.died, '{}'), 'unaccounted', unaccounted, 'notRooted', not_rooted, 'thrownOut', thrown_out,
-           'givenOut', given_out, 'restuck', restuck, 'mixed', mixed, 'mixedIn', mixed_in, 'here', here, 'notFound', not_found))) AS tallies
-         FROM sums s
-         LEFT JOIN causes c ON c.key = s.key AND c.donor IS NOT DISTINCT FROM s.donor AND c.stage = s.stage
-         GROUP BY s.key),
+       tallies AS (
+         -- Arrays, since objects would repeat their names once a donor and stage.
+         SELECT key, json_agg(json_build_array(donor, stage, came_in, gone_on, died, unaccounted, not_rooted, thrown_out, given_out, restuck, mixed,
+                                               mixed_in, here, not_found)) AS tallies
+         FROM sums GROUP BY key),
+       causes AS (
+         SELECT key, jsonb_agg(jsonb_build_object('stage', stage, 'cause', cause, 'n', n)) AS causes FROM (
+           SELECT dead.key, dead.stage, of.key AS cause, sum(of.value::int) AS n
+           FROM (SELECT key, stage, died_of FROM read WHERE died > 0) dead CROSS JOIN LATERAL jsonb_each_text(died_of) of
+           GROUP BY 1, 2, 3) by_cause
+         GROUP BY key),
        heads AS (
-         SELECT key, min(name) AS name, min(stuck_on) AS first_stuck_on, max(stuck_on) AS last_stuck_on,
+         SELECT key, min(name) AS name, min(stuck_on) AS first_on, max(stuck_on) AS last_on,
                 CASE WHEN count(DISTINCT stand_id) = 1 THEN min(stand_id::text) END AS stand_id,
                 CASE WHEN count(DISTINCT taxon_id) = 1 THEN min(taxon_id::text) END AS taxon_id
          FROM chosen GROUP BY key)
-       SELECT h.key, h.name, h.stand_id AS "standId", h.taxon_id AS "taxonId", t.scientific_name AS taxon, t.common_name AS "commonName",
-              h.first_stuck_on AS "firstStuckOn", h.last_stuck_on AS "lastStuckOn", b.tallies
-       FROM heads h JOIN books b ON b.key = h.key
-       LEFT JOIN taxon t ON t.programme_id = $1 AND t.id = h.taxon_id::uuid
-       ORDER BY h.key = '', h.name, t.scientific_name, h.key`,
+       SELECT h.key, tallies.tallies, coalesce(causes.causes, '[]') AS causes, jsonb_build_object(
+         'name', h.name, 'standId', h.stand_id, 'taxonId', h.taxon_id, 'taxon', x.scientific_name, 'commonName', x.common_name,
+         'firstStuckOn', h.first_on, 'lastStuckOn', h.last_on) AS head
+       FROM heads h
+       JOIN tallies ON tallies.key = h.key
+       LEFT JOIN causes ON causes.key = h.key
+       LEFT JOIN taxon x ON x.programme_id = $1 AND x.id = h.taxon_id::uuid
+       ORDER BY h.key = '', h.name, x.scientific_name, h.key`,
       chosen.values,
     );
   }

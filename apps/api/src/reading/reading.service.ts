@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Diversity, DonorHoldings, DonorsAtRisk, FunnelQuery, Funnels, FunnelStage, ReadingChoices, ReadingFilter } from '@sprigline/contract';
-import { diversityOfStand, donorsAtRisk, survivalFunnel, type DonorSpread, type FunnelStage as Worked, type StageTally } from '@sprigline/domain';
+import { diversityOfStand, donorsAtRisk, type DonorSpread, type FunnelStage as Worked } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import type { Caller } from '../http/caller.ts';
 import { DiversityQueries } from './diversity.queries.ts';
+import { funnelOfGroup } from './funnel-of-group.ts';
 import { FunnelQueries } from './funnel.queries.ts';
 import { HeadQueries, type NamedDonor, type NamedDonors } from './head.queries.ts';
 import { HoldingQueries, type HoldingRow } from './holding.queries.ts';
@@ -25,7 +26,8 @@ export class ReadingService {
   async funnels(caller: Caller, query: FunnelQuery): Promise<Funnels> {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
-      const groups = (await this.funnelQueries.tallies(sql, caller.programmeId, query)).map(({ tallies, ...group }) => ({ ...group, donors: donorsIn(tallies), stages: survivalFunnel(tallies) }));
+      const rows = await this.funnelQueries.tallies(sql, caller.programmeId, query);
+      const groups = rows.map((row) => ({ ...row.head, key: row.key, ...funnelOfGroup(row) }));
       const named = groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor)));
       const donors = await this.headQueries.donors(sql, caller.programmeId, named);
       return { ...head, groups: groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withNames(stage, donors)) })) };
@@ -82,12 +84,6 @@ function atRisk(rows: readonly HoldingRow[]) {
     const row = byId.get(donorId);
     return row ? [{ ...row, risks }] : [];
   });
-}
-
-function donorsIn(tallies: readonly StageTally[]): { came: number; left: number } {
-  const known = tallies.filter(({ donorId }) => donorId !== undefined);
-  const distinct = (rows: readonly StageTally[]) => new Set(rows.map(({ donorId }) => donorId)).size;
-  return { came: distinct(known.filter(({ cameIn }) => cameIn > 0)), left: distinct(known.filter(({ here }) => here > 0)) };
 }
 
 const namedDonors = (spread: DonorSpread | undefined): string[] =>
