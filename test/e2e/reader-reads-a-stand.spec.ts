@@ -8,7 +8,7 @@ test('a funnel’s table twin has the numbers of its CSV', async ({ page }) => {
   const card = page.locator('.card').filter({ has: page.getByRole('heading', { name: 'Corran Ridge' }) });
   await expect(card.getByRole('img')).toBeVisible();
   await card.getByText('The same numbers as a table').click();
-  const twin = (await card.getByRole('row').allInnerTexts()).slice(1).map((row) => row.match(/\d+/g)?.map(Number) ?? []);
+  const twin = (await card.getByRole('row').allInnerTexts()).slice(1).map((row) => row.replaceAll(',', '').match(/\d+/g)?.map(Number) ?? []);
 
   const csv = await (await page.request.get(`${demoUrl()}${(await card.getByRole('link', { name: /CSV/ }).getAttribute('href')) ?? ''}`)).text();
   const [heading = '', ...lines] = csv.trim().split('\r\n');

@@ -1,5 +1,5 @@
 import type { FunnelStage } from '@sprigline/contract';
-import { useMessages } from 'next-intl';
+import { useFormatter, useMessages } from 'next-intl';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Table } from '../../ui/table.tsx';
 import { columnsOf } from './funnel-columns.ts';
@@ -7,6 +7,7 @@ import { columnsOf } from './funnel-columns.ts';
 /** The numbers of a paired funnel, and what became of the plants that did not go on. */
 export function FunnelTable({ name, stages }: { name: string; stages: readonly FunnelStage[] }) {
   const { readings: { columns: said } } = useMessages();
+  const { number } = useFormatter();
   return (
     <Table
       caption={name}
@@ -15,7 +16,7 @@ export function FunnelTable({ name, stages }: { name: string; stages: readonly F
       keyOf={({ stage }) => stage}
       columns={[
         { head: said.stage, cell: ({ stage }) => <StageMark stage={stage} /> },
-        ...columnsOf(stages).map(({ key, of }) => ({ head: said[key], isNumber: true, cell: of })),
+        ...columnsOf(stages).map(({ key, of }) => ({ head: said[key], isNumber: true, cell: (stage: FunnelStage) => number(of(stage)) })),
       ]}
     />
   );

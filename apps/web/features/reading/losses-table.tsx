@@ -18,7 +18,7 @@ export function LossesTable({ about, stages }: { about: string; stages: readonly
       rows={losses}
       keyOf={({ way, cause }) => cause ?? way}
       columns={[
-        { head: said.way, cell: ({ way, cause = '' }) => (way === 'died' ? t('causeOf', { cause }) : said[way]) },
+        { head: said.way, cell: ({ way, cause = '' }) => <span className="block min-w-36 print:min-w-0">{way === 'died' ? t('causeOf', { cause }) : said[way]}</span> },
         { head: said.total, cell: ({ plants }) => <Length share={plants / most}>{plants}</Length> },
         ...STAGES.filter((stage) => losses.some(({ at }) => at[stage])).map((stage) => ({
           head: <StageMark stage={stage} />, isNumber: true, cell: ({ at }: Loss) => at[stage] || '',
@@ -31,7 +31,7 @@ export function LossesTable({ about, stages }: { about: string; stages: readonly
 function Length({ share, children }: { share: number; children: number }) {
   return (
     <span className="flex items-center gap-2">
-      <span className="w-10 text-right">{children}</span>
+      <span className="min-w-10 text-right tabular-nums">{children}</span>
       <svg viewBox="0 0 100 10" width="100" height="10" preserveAspectRatio="none" aria-hidden>
         <rect width={Math.max(1, share * 100)} height="10" className="fill-lichen-deep" />
       </svg>

@@ -2,61 +2,83 @@ import type { FunnelStage } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
 import { useId } from 'react';
 import { StageShape } from '../../ui/stage-mark.tsx';
-import { DonorThreads } from './donor-threads.tsx';
-import { BAR, type Bar, drawFunnel, type FunnelRow, HEAD, LANE, MIDDLE, ROW, WIDTH } from './funnel-geometry.ts';
+import type { DotGrid } from './donor-dots.ts';
+import { DonorLane } from './donor-lane.tsx';
+import { type FunnelRow, funnelRows } from './funnel-shape.ts';
+import { PlantJoint, PlantLane } from './plant-lane.tsx';
 
-const LEFT_EDGE = MIDDLE - LANE;
+interface PairedFunnelProps {
+  readonly name: string;
+  /** The funnel in a sentence: its alternative for those who do not see it. */
+  readonly description: string;
+  readonly stages: readonly FunnelStage[];
+  /** Donor trees of the whole funnel. */
+  readonly donors: number;
+  /** One grid for all funnels of a page, so that a dot is as large in each. Not there: too many to count. */
+  readonly grid: DotGrid | undefined;
+}
 
-/** Plants to the left, donor trees to the right, stage by stage: many plants may be few trees. */
-export function PairedFunnel({ name, description, stages }: { name: string; description: string; stages: readonly FunnelStage[] }) {
+/**
+ * Plants to the left, donor trees to the right, stage by stage: many plants may be few trees.
+ *
+ * Bars and dots are drawn in lanes that take what room there is; numbers and words are
+ * text of the page's own size, on a phone as on paper.
+ */
+export function PairedFunnel({ name, description, stages, donors, grid }: PairedFunnelProps) {
   const t = useTranslations('readings.chart');
-  const [titleId, descriptionId] = [useId(), useId()];
-  const drawing = drawFunnel(stages);
+  const describedBy = useId();
+  const rows = funnelRows(stages);
   return (
-    <svg viewBox={`0 0 ${WIDTH} ${HEAD + ROW * stages.length - 10}`} role="img" aria-labelledby={titleId} aria-describedby={descriptionId} className="w-full max-w-md text-ink">
-      <title id={titleId}>{t('title', { name })}</title>
-      <desc id={descriptionId}>{description}</desc>
-      <g className="fill-ink-soft" fontSize="12.5">
-        <text x={MIDDLE - 12} y="14" textAnchor="end">{t('plants')}</text>
-        <text x={MIDDLE + 12} y="14">{t('donors')}</text>
-      </g>
-      {drawing.streams.map((path) => <path key={path} d={path} className="fill-lichen print:fill-lichen-deep" />)}
-      <DonorThreads {...drawing} />
-      {drawing.rows.map((row, at) => {
-        const stage = stages[at];
-        return stage && <StageRow key={row.stage} row={row} stage={stage} />;
+    <div role="img" aria-label={t('title', { name })} aria-describedby={describedBy} className="max-w-3xl">
+      <p id={describedBy} hidden>
+        {description}
+      </p>
+      <div className="mb-1.5 flex gap-6 text-sm font-semibold">
+        <span className="flex-1 text-right">{t('plants')}</span>
+        <span className="flex-1">{t('donors')}</span>
+      </div>
+      {stages.map((stage, at) => {
+        const row = rows[at];
+        return row && <StageRow key={stage.stage} stage={stage} row={row} donors={donors} grid={grid} next={rows[at + 1]} />;
       })}
-    </svg>
+    </div>
   );
 }
 
-function StageRow({ row: { top, bar }, stage }: { row: FunnelRow; stage: FunnelStage }) {
-  const stageWords = useTranslations('words.stage');
+interface StageRowProps {
+  readonly stage: FunnelStage;
+  readonly row: FunnelRow;
+  readonly next: FunnelRow | undefined;
+  readonly donors: number;
+  readonly grid: DotGrid | undefined;
+}
+
+function StageRow({ stage, row, next, donors, grid }: StageRowProps) {
   const t = useTranslations('readings.chart');
+  const word = useTranslations('words.stage')(stage.stage);
   return (
-    <g className="fill-ink tabular-nums">
-      <PlantBar top={top} bar={bar} />
-      {stage.here > 0 && <text x={LEFT_EDGE - 3} y={top + BAR + 14} textAnchor="end" fontSize="11.5">{t('here', { n: stage.here })}</text>}
-      <g transform={`translate(${MIDDLE - 12} ${top - 1})`}>
-        <StageShape stage={stage.stage} />
-      </g>
-      <g fontSize="15" fontWeight="650">
-        <text x={MIDDLE - 17} y={top + 17} textAnchor="end">{stage.reached}</text>
-        <text x={MIDDLE + 17} y={top + 17}>{stage.donors.reached}</text>
-      </g>
-      <text x={MIDDLE} y={top + 39} textAnchor="middle" fontSize="12" className="fill-ink-soft">{stageWords(stage.stage)}</text>
-    </g>
+    <div className="relative">
+      {/* From this bar down to the next one, behind the words. */}
+      {next && <PlantJoint joint={next.joint} />}
+      <p className="relative mx-auto flex w-fit items-center gap-1 rounded-full border border-line bg-sheet py-0.5 pr-3 pl-1.5 text-sm">
+        <StageShape stage={stage.stage} /> {word}
+      </p>
+      <div className="relative mt-1 grid grid-cols-2 gap-x-2">
+        <PlantLane row={row} />
+        <DonorLane all={donors} stage={stage.donors} grid={grid} />
+        <Count many={t('number', { n: stage.reached })} rest={stage.reached > 0 ? t('here', { n: stage.here }) : ''} side="left" />
+        <Count many={t('number', { n: stage.donors.reached })} rest={stage.donors.reached > 0 ? t('left', { n: stage.donors.left }) : ''} side="right" />
+      </div>
+    </div>
   );
 }
 
-/** From the lane outward: went on, here now, away. Told apart by how dark they are, so in grey and on paper too. */
-function PlantBar({ top, bar: { goneOn, here, away } }: { top: number; bar: Bar }) {
-  const parts = [
-    { width: goneOn, end: goneOn, look: 'fill-lichen stroke-lichen-deep print:fill-lichen-deep' },
-    { width: here, end: goneOn + here, look: 'fill-juniper stroke-juniper' },
-    { width: away, end: goneOn + here + away, look: 'fill-sheet stroke-lichen-deep' },
-  ];
-  return parts.filter(({ width }) => width > 0).map(({ width, end, look }) => (
-    <rect key={look} x={LEFT_EDGE - end} y={top} width={width} height={BAR} strokeWidth="1" className={look} />
-  ));
+/** How many came so far, and beside it, how many of them there still are. */
+function Count({ many, rest, side }: { many: string; rest: string; side: 'left' | 'right' }) {
+  return (
+    <p className={`mt-0.5 mb-2 flex flex-wrap items-baseline gap-x-2 leading-tight tabular-nums ${side === 'left' ? 'flex-row-reverse' : ''}`}>
+      <strong className="rounded bg-sheet px-1 text-lg leading-tight">{many}</strong>
+      {rest && <span className="rounded bg-sheet px-1 text-sm whitespace-nowrap text-ink-soft">{rest}</span>}
+    </p>
+  );
 }

@@ -1,7 +1,7 @@
 import type { FunnelStage } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
-import { SpreadChart, SpreadKey } from './spread-chart.tsx';
 import { percent, percentRange } from './percent.ts';
+import { RateKey, RateTracks } from './rate-tracks.tsx';
 import { RatesTable } from './rates-table.tsx';
 import { WorkedOut } from './worked-out.tsx';
 
@@ -20,8 +20,8 @@ export function RatesFigure({ about, stages }: { about: string; stages: readonly
     <figure>
       <figcaption className="mb-3 max-w-prose first-letter:uppercase">{sentence}</figcaption>
       <div className="mb-6 flex flex-wrap items-center gap-x-12 gap-y-4">
-        <SpreadChart title={t('spreadTitle', { about })} description={sentence} stages={rows} nameOf={nameOf} />
-        <SpreadKey hasExtremes={rows.some(({ byDonor }) => byDonor?.kind === 'best-and-worst')} />
+        <RateTracks title={t('spreadTitle', { about })} description={sentence} stages={rows} nameOf={nameOf} />
+        <RateKey hasExtremes={rows.some(({ byDonor }) => byDonor?.kind === 'best-and-worst')} />
       </div>
       <RatesTable about={about} stages={rows} nameOf={nameOf} />
       <p className="mt-3 max-w-prose text-ink-soft">{t('difference')}</p>

@@ -20,7 +20,7 @@ export function RatesTable({ about, stages, nameOf }: RatesTableProps) {
       keyOf={({ stage }) => stage}
       columns={[
         { head: said.stage, cell: ({ stage }) => nameOf(stage) },
-        { head: said.rate, cell: ({ survival }) => <Rate survival={survival} /> },
+        { head: said.rate, cell: ({ survival }) => <div className="min-w-44 print:min-w-0"><Rate survival={survival} /></div> },
         { head: said.undecided, isNumber: true, cell: ({ survival }) => <span className="whitespace-nowrap">{survival ? `${survival.undecided} (${percent(survival.undecidedShare)})` : ''}</span> },
         { head: said.alone, isNumber: true, cell: ({ wilson }) => wilson && <span className="whitespace-nowrap">{percentRange(wilson)}</span> },
         { head: said.byDonor, isNumber: true, cell: ({ byDonor }) => byDonor && <ByDonor spread={byDonor} /> },

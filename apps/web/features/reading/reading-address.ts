@@ -3,8 +3,14 @@ import { FunnelQuery } from '@sprigline/contract';
 export type Search = Readonly<Record<string, string | string[] | undefined>>;
 
 /** Names that a reading can be narrowed by, as they stand in the address of a page. */
-export const FILTERS = ['standId', 'taxonId', 'season', 'recipeId', 'ageClass'] as const;
+export const FILTERS = ['standId', 'taxonId', 'season', 'recipeId', 'ageClass', 'placeId'] as const;
 export type FilterName = (typeof FILTERS)[number];
+
+/** What the funnels of a page can be told apart by. */
+export const GROUPS = ['stand', 'taxon', 'season', 'recipe', 'ageClass'] as const;
+export type Group = (typeof GROUPS)[number];
+
+export const groupIn = ({ by }: Search): Group => GROUPS.find((group) => group === by) ?? 'stand';
 
 /**
  * What a page's address chooses; whatever is empty or makes no sense is left out,
