@@ -7,5 +7,6 @@ export const percentRange = ({ lower, upper }: { readonly lower: number; readonl
 function figure(share: number): string {
   const value = share * 100;
   const isNearEnd = (value > 0 && value < 10) || (value > 99 && value < 100);
-  return isNearEnd ? value.toFixed(1) : String(Math.round(value));
+  // Never rounded to none or to all.
+  return isNearEnd ? Math.min(99.9, Math.max(0.1, value)).toFixed(1) : String(Math.round(value));
 }
