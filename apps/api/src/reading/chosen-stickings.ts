@@ -13,9 +13,9 @@ const SEASON_YEAR = `extract(year FROM s.stuck_on - make_interval(months => p.se
 const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
   ELSE (${SEASON_YEAR})::text || '/' || lpad(((${SEASON_YEAR} + 1) % 100)::text, 2, '0') END`;
 
-/** All seasons in which something was stuck. The programme is `$1`. */
+/** All seasons in which something was stuck; days first, since they are few. The programme is `$1`. */
 export const SEASONS = `SELECT DISTINCT ${SEASON_YEAR} AS year, ${SEASON_NAME} AS name
-  FROM sticking s JOIN programme p ON p.id = s.programme_id WHERE s.programme_id = $1 AND s.stuck_on IS NOT NULL`;
+  FROM (SELECT DISTINCT stuck_on FROM sticking WHERE programme_id = $1 AND stuck_on IS NOT NULL) s JOIN programme p ON p.id = $1`;
 
 const GROUPS = {
   all: { key: `'all'`, name: `''` },
