@@ -2,7 +2,9 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const ALL = { type: 'tag' as const, values: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'] };
+/** What a narrow or a dark screen can change; names, roles and order are the same on all. */
+const AS_SEEN = { type: 'rule' as const, values: ['color-contrast', 'target-size', 'scrollable-region-focusable', 'link-in-text-block', 'meta-viewport'] };
 
 const SCREENS = [
   '', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
@@ -16,9 +18,9 @@ const ABOUT_ONE = [
   ['/recipes', /\/recipes\/[0-9a-f-]{36}$/], ['/sites', /\/sites\/[0-9a-f-]{36}$/], ['/readings', /\/readings\/stands\//], ['', /\/round$/],
 ] as const;
 
-for (const { name, viewport, colorScheme } of [
-  { name: 'wide and light', viewport: { width: 1280, height: 900 }, colorScheme: 'light' as const },
-  { name: 'narrow and dark', viewport: { width: 320, height: 740 }, colorScheme: 'dark' as const },
+for (const { name, viewport, colorScheme, runOnly } of [
+  { name: 'wide and light', viewport: { width: 1280, height: 900 }, colorScheme: 'light' as const, runOnly: ALL },
+  { name: 'narrow and dark', viewport: { width: 320, height: 740 }, colorScheme: 'dark' as const, runOnly: AS_SEEN },
 ]) {
   test(`every screen is fit for everybody, ${name}`, async ({ browser }) => {
     test.setTimeout(300_000);
@@ -36,7 +38,7 @@ for (const { name, viewport, colorScheme } of [
     for (const screen of screens) {
       const answer = await page.goto(`${demoUrl()}${HARROWDALE}${screen}`);
       expect.soft(answer?.status(), screen).toBe(200);
-      const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+      const { violations } = await new AxeBuilder({ page }).options({ runOnly }).analyze();
       expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`), screen).toEqual([]);
       const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
       expect.soft(overflow, `${screen} scrolls sideways`).toBeLessThanOrEqual(0);

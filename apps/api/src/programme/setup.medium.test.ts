@@ -24,11 +24,16 @@ describe('an empty install', () => {
   test('is set up once, by the newest link, however many try at once', async () => {
     const old = tokenOf(await makeSetupLink(install));
     const link = await makeSetupLink(install);
+    const seen = (token: string) => api.app.inject({ method: 'GET', url: `/api/v1/setup/${token}` });
+    expect((await seen(tokenOf(link))).statusCode).toBe(204);
+    expect((await seen(old)).json()).toMatchObject({ type: '/problems/link/closed' });
     expect(link).toMatch(/^http:\/\/localhost:4150\/set-up\/[\w-]{43}$/);
     expect((await setUp(old, 'early')).json()).toMatchObject({ type: '/problems/link/closed' });
 
     const answers = await Promise.all(['ada', 'bo', 'ada', 'cleo'].map((name, n) => setUp(tokenOf(link), name, `harrowdale-${n}`)));
     expect(answers.map(({ statusCode }) => statusCode).sort()).toEqual([201, 404, 404, 404]);
+
+    expect((await seen(tokenOf(link))).statusCode).toBe(404);
 
     const counts = await asOwner(api, async (sql) =>
       (await sql.query(`SELECT (SELECT count(*) FROM auth."user")::int AS accounts, (SELECT count(*) FROM programme)::int AS programmes,

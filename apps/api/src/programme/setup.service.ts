@@ -17,6 +17,11 @@ export class SetupService {
     private readonly trail: TrailQueries,
   ) {}
 
+  /** @throws DomainError `link/closed`, as `setUp` */
+  seen(token: string): Promise<void> {
+    return this.#refuseUnlessOpen(linkHash(token));
+  }
+
   /**
    * The first account, the first programme and its owner, all or nothing. Of two at once one succeeds.
    *

@@ -46,7 +46,10 @@ export function SpeciesReading({ programme, stand, isOneOfMany, group, diversity
             </Card>
           </div>
           <Section heading={headed(said.rates)} lead={said.ratesLead}><RatesFigure about={about} stages={group.stages} /></Section>
-          <Section heading={headed(said.lost)} lead={said.lostLead}><LossesTable about={about} stages={group.stages} /></Section>
+          <Section heading={headed(said.lost)} lead={said.lostLead}>
+            <LossesTable about={about} stages={group.stages} />
+            <div className="mt-3 text-sm"><WorkedOut what="losses" /></div>
+          </Section>
         </>
       )}
       {diversity && <Section heading={headed(said.genes)} lead={said.genesLead}><GenesFigure stand={diversity} /></Section>}

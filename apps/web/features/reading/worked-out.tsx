@@ -2,7 +2,7 @@ import { useMessages } from 'next-intl';
 import { More } from './more.tsx';
 
 /** Under every figure: the method, its source, and what would make it wrong. Names of methods stand only here. */
-export function WorkedOut({ what }: { what: 'funnel' | 'rates' | 'genes' | 'risk' }) {
+export function WorkedOut({ what }: { what: 'funnel' | 'rates' | 'losses' | 'genes' | 'risk' }) {
   const { readings: { worked: said } } = useMessages();
   const parts = ['method', 'from', 'source', 'wrong'] as const;
   return (

@@ -27,7 +27,9 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish }: StopHe
         <span className="tabular-nums">{t('at', { at: at + 1, of })}</span>
         <button type="button" onClick={finish} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
       </div>
-      <progress value={at + 1} max={of} aria-hidden className={`h-1.5 w-full accent-[var(--juniper)] ${isShort ? 'hidden' : ''}`} />
+      <svg viewBox={`0 0 ${of} 1`} preserveAspectRatio="none" aria-hidden className={`h-1.5 w-full rounded-full bg-line ${isShort ? 'hidden' : ''}`}>
+        <rect width={at + 1} height="1" className="fill-juniper" />
+      </svg>
       <div className="mt-1 flex flex-wrap items-center gap-x-3 gap-y-1">
         <h1 ref={ref} id="stop" tabIndex={-1} className="text-xl outline-none"><span className="tie-label">{label}</span></h1>
         {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} />}

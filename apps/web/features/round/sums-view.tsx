@@ -49,7 +49,7 @@ export function SumsView(props: SumsViewProps) {
         </div>
         <div className="flex gap-2">
           <button type="button" onClick={() => step({ step: 'go', where: stops.length - 1 })} className={`${buttonClass('quiet')} min-h-16`}>{t('back')}</button>
-          <Save isBusy={isBusy} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={answers.length === 0} save={books.save} />
+          <Save isBusy={isBusy && books.wasSaving} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={answers.length === 0} save={books.save} />
         </div>
       </div>
     </section>

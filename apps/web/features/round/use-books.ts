@@ -2,7 +2,7 @@
 
 import type { WrittenEntry } from '@sprigline/contract';
 import { useMessages } from 'next-intl';
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Answer, entriesOf } from './answer.ts';
 import { askBooks } from './ask-books.action.ts';
 import type { Heard } from './heard.ts';
@@ -47,21 +47,26 @@ export function useBooks({ programme, state: { draft }, step }: RoundProps & { s
   const confirm = answers.filter(({ batchId }) => confirmed.has(batchId)).flatMap(({ ids }) => Object.values(ids));
   const asked = JSON.stringify([entries, confirm]);
 
+  // Only the last question is listened to: a save does not wait for the look before it.
+  const question = useRef(0);
+
   const ask = useCallback(async () => {
     const [toAsk, sure] = JSON.parse(asked) as [typeof entries, string[]];
     if (toAsk.length === 0) return hear(NOTHING);
+    const mine = ++question.current;
     hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: false }));
     try {
       const answer = await askBooks(programme, toAsk, sure, Date.now());
-      hear('refused' in answer ? { ...NOTHING, problem: answer.refused } : { ...NOTHING, heard: answer });
+      if (mine === question.current) hear('refused' in answer ? { ...NOTHING, problem: answer.refused } : { ...NOTHING, heard: answer });
     } catch {
-      hear({ ...NOTHING, isUnheard: true });
+      if (mine === question.current) hear({ ...NOTHING, isUnheard: true });
     }
   }, [asked, programme]);
 
   useEffect(() => void ask(), [ask]);
 
   async function save() {
+    question.current += 1;
     hear((before) => ({ ...before, isBusy: true, isUnheard: false, problem: undefined, wasSaving: true }));
     try {
       const answer = await saveRound(programme, entries, confirm, Date.now());

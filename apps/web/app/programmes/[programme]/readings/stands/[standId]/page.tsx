@@ -1,6 +1,6 @@
 import { Diversity, DonorHoldings, Funnels, ReadingChoices } from '@sprigline/contract';
 import type { Metadata } from 'next';
-import { getMessages, getTranslations } from 'next-intl/server';
+import { getMessages } from 'next-intl/server';
 import { notFound } from 'next/navigation';
 import { AsOf } from '../../../../../../features/reading/as-of.tsx';
 import { FilterForm } from '../../../../../../features/reading/filter-form.tsx';
@@ -14,11 +14,18 @@ import { PageHeading } from '../../../../../../ui/page-heading.tsx';
 import { Species } from '../../../../../../ui/species.tsx';
 import { Trail } from '../../../../../../ui/trail.tsx';
 
-export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('readings'))('title') };
+interface StandReadingProps {
+  readonly params: Promise<{ programme: string; standId: string }>;
+  readonly searchParams: Promise<Search>;
 }
 
-export default async function StandReadingPage({ params, searchParams }: { params: Promise<{ programme: string; standId: string }>; searchParams: Promise<Search> }) {
+export async function generateMetadata({ params }: StandReadingProps): Promise<Metadata> {
+  const { programme, standId } = await params;
+  const [{ stands }, { readings: said }] = await Promise.all([read(apiOf(programme, 'readings', 'choices'), ReadingChoices), getMessages()]);
+  return { title: [stands.find(({ id }) => id === standId)?.name, said.title].filter(Boolean).join(': ') };
+}
+
+export default async function StandReadingPage({ params, searchParams }: StandReadingProps) {
   const { programme, standId } = await params;
   const chosen = { ...chosenIn(await searchParams), standId };
   const query = queryOf(chosen);
