@@ -19,6 +19,8 @@ export const Settings = z.object({
   secret: z.string().min(32, { error: 'must be at least 32 characters' }),
   /** Addresses of proxies whose `X-Forwarded-For` is believed; none unless told. */
   trustedProxies: z.array(z.string()).default([]),
+  /** What time it is, for tests that live through a year; the real time unless told. */
+  presentTime: z.custom<() => Date>((told) => typeof told === 'function').optional(),
   log: z.enum(['silent', 'error', 'info', 'debug']).default('info'),
 });
 export type Settings = z.infer<typeof Settings>;

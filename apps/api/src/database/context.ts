@@ -14,7 +14,8 @@ const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
  * Sent as text, since a statement of several parts cannot take parameters:
  * hence every id is checked to be nothing but a UUID.
  */
-export const beginFor = (context: Context): string => `BEGIN; ${settingsFor(context)}`;
+export const beginFor = (context: Context, presentTime?: Date): string =>
+  `BEGIN; ${settingsFor(context)}${presentTime ? `; SELECT set_config('app.present_time', '${presentTime.toISOString()}', true)` : ''}`;
 
 /** The same for a transaction that has begun. It ends with the transaction. */
 export function settingsFor(context: Context): string {

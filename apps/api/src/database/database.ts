@@ -19,7 +19,7 @@ const TRIES = 5;
 export class Database implements OnApplicationShutdown {
   readonly #pool: pg.Pool;
 
-  constructor(@Inject(SETTINGS) settings: Settings) {
+  constructor(@Inject(SETTINGS) private readonly settings: Settings) {
     this.#pool = new pg.Pool({ connectionString: settings.databaseUrls.app, max: 10 });
     // An idle connection that breaks (a restart of PostgreSQL) is replaced by the pool; without a listener it would end the process.
     this.#pool.on('error', () => undefined);
@@ -34,7 +34,7 @@ export class Database implements OnApplicationShutdown {
   async inTransaction<T>(context: Context, work: (sql: UnitOfWork) => Promise<T>): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
-        return await this.#once(beginFor(context), work);
+        return await this.#once(beginFor(context, this.settings.presentTime?.()), work);
       } catch (error) {
         if (attempt >= TRIES || !(error instanceof pg.DatabaseError && TRY_AGAIN.has(error.code ?? ''))) throw error;
       }

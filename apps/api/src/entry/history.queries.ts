@@ -29,7 +29,7 @@ WITH line AS (
 ), shown AS MATERIALIZED (
   SELECT e.* FROM line, LATERAL (SELECT ${ENTRY_COLUMNS} FROM entry e WHERE e.programme_id = $1 AND e.id = line.id OFFSET 0) e
 )
-SELECT CURRENT_TIMESTAMP::text AS at,
+SELECT present_time()::text AS at,
   (SELECT coalesce(json_agg(x), '[]') FROM shown x) AS entries,
   ARRAY(SELECT w.entry_id FROM waiting_entry w WHERE w.programme_id = $1 AND w.entry_id IN (SELECT id FROM line)) AS waiting,
   (SELECT coalesce(json_agg(x), '[]') FROM (

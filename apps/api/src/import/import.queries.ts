@@ -45,7 +45,7 @@ export class ImportQueries {
   }
 
   async today(sql: UnitOfWork, zone: string): Promise<string> {
-    const { today } = await sql.one<{ today: string }>('SELECT (now() AT TIME ZONE $1)::date AS today', [zone]);
+    const { today } = await sql.one<{ today: string }>('SELECT present_day($1) AS today', [zone]);
     return today;
   }
 

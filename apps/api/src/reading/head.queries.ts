@@ -16,7 +16,7 @@ export type NamedDonors = ReadonlyMap<string, NamedDonor>;
 export class HeadQueries {
   async head(sql: UnitOfWork, programmeId: string): Promise<{ asOf: string; rootedMeans: string }> {
     return sql.one(
-      `SELECT (now() AT TIME ZONE zone)::date AS "asOf", rooted_means AS "rootedMeans" FROM programme WHERE id = $1`,
+      `SELECT present_day(zone) AS "asOf", rooted_means AS "rootedMeans" FROM programme WHERE id = $1`,
       [programmeId],
     );
   }

@@ -51,8 +51,8 @@ WITH RECURSIVE root AS (
   SELECT s.at_id, p.id, p.parent_id, p.kind, p.partner_id FROM standing s
   JOIN place p ON p.programme_id = $1 AND p.id = s.parent_id WHERE s.partner_id IS NULL
 )
-SELECT to_char(CURRENT_TIMESTAMP AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at,
-  to_char(CURRENT_TIMESTAMP AT TIME ZONE $5, 'YYYY-MM-DD') AS day,
+SELECT to_char(present_time() AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS at,
+  to_char(present_time() AT TIME ZONE $5, 'YYYY-MM-DD') AS day,
   ${list('entries', 'SELECT * FROM shown')},
   ${list('touches', 'SELECT t.* FROM root, LATERAL (SELECT batch_id, entry_id FROM entry_touch WHERE programme_id = $1 AND entry_id = root.id OFFSET 0) t')},
   ${list('waiting', 'SELECT w.entry_id, w.waits_for_id FROM waiting_entry w JOIN line ON line.id = w.entry_id WHERE w.programme_id = $1')},
