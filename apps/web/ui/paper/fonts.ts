@@ -1,8 +1,9 @@
-import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { Font } from '@react-pdf/renderer';
 
-// Found by the package's own name, wherever the installer put it.
+// Found by the package's own name, wherever the installer put it. Asked of Node behind the bundler's back: it would
+// put a number of its own in the place of the path, and the letters are read from the disk.
+const { createRequire } = process.getBuiltinModule('node:module');
 const files = join(dirname(createRequire(import.meta.url).resolve('@fontsource/atkinson-hyperlegible-next/package.json')), 'files');
 
 function register(family: string, subset: string): string {
