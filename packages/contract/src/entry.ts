@@ -54,5 +54,7 @@ export const WriteEntries = z.strictObject({
   entries: z.array(NewEntry).min(1, { error: 'must hold at least one entry' }).max(500, { error: 'at most 500 entries a request' }),
   /** Ids of entries to write although later ones become impossible by them. */
   confirm: z.array(Id).default([]),
+  /** All or nothing: they tell of one act, such as sorting a tray, so one that is refused keeps the others out. */
+  together: z.boolean().default(false),
 });
 export type WriteEntries = z.infer<typeof WriteEntries>;

@@ -8,6 +8,7 @@ export { deskVerdict, type DeskVerdict, type Discrepancy } from './ledger/desk-v
 export { effectiveEntries, type EffectiveEntries } from './ledger/effective-entries.ts';
 export * from './ledger/entry.ts';
 export { replay } from './ledger/replay.ts';
+export { sortingActs, sortingSum, type Sorting, type SortingAct, type SortingSum } from './ledger/sort-tray.ts';
 export { refuseStageGoneBack } from './ledger/stage.ts';
 export { sumTally, type StagedBooks, type Whose } from './ledger/sum-tally.ts';
 export { isOpening, touchedBatches } from './ledger/touched-batches.ts';

@@ -8,7 +8,7 @@ import { EntryService } from './entry.service.ts';
 export class EntryController {
   constructor(private readonly entries: EntryService) {}
 
-  /** Writes entries and answers item by item; a bad one does not keep the others out. */
+  /** Writes entries and answers item by item; a bad one does not keep the others out, unless they are sent `together`. */
   @Post()
   @HttpCode(200)
   @Allow(...MEMBERS)

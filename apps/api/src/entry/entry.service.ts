@@ -25,4 +25,4 @@ export class EntryService {
   }
 }
 
-const writingOf = ({ door, entries, confirm }: WriteEntries): Writing => ({ door, entries, confirm: new Set(confirm) });
+const writingOf = ({ door, entries, confirm, together }: WriteEntries): Writing => ({ door, entries, confirm: new Set(confirm), together });

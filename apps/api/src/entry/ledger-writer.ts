@@ -10,7 +10,7 @@ import { entryOfRow } from './pages/page-rows.ts';
 import { reachOfHolds } from './pages/reach.queries.ts';
 import { save } from './save/save.ts';
 import { rootIdOf } from './stored-entry.ts';
-import { answersOf, type WrittenItem } from './written-item.ts';
+import { answersOf, nothingWritten, type WrittenItem } from './written-item.ts';
 
 /** So many entries of a sheet are taken at once: their pages have to fit into memory. */
 const AT_ONCE = 2_000;
@@ -22,11 +22,13 @@ export class LedgerWriter {
    * Takes entries in order; what one of them opens, later ones may name.
    *
    * Locks what they touch until the transaction ends. Needs at most 6 round trips
-   * whatever the length of the list; usually 3. A refused entry leaves no trace,
-   * the others are written: a caller who wants all or nothing throws on `refused`.
+   * whatever the length of the list; usually 3. A refused entry leaves no trace;
+   * the others are written, unless they are to be written `together`.
    */
   async write(sql: UnitOfWork, author: Author, writing: Writing): Promise<WrittenItem[]> {
     const scribe = await this.#judge(sql, author, writing, (ids, isFirst) => lock(sql, author.programmeId, ids, isFirst));
+    // Nothing has been saved yet: what the scribe took stands on its own pages only.
+    if (writing.together && scribe.hasRefused) return nothingWritten(answersOf(scribe));
     await save(sql, author.programmeId, scribe.additions, scribe.keeper.changed(), scribe.pages);
     return answersOf(scribe);
   }

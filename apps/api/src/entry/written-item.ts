@@ -1,5 +1,5 @@
 import { type EntryProblem, type WrittenEntry } from '@sprigline/contract';
-import type { DomainError } from '@sprigline/domain';
+import { DomainError } from '@sprigline/domain';
 import { toProblem } from '../http/problem.ts';
 import { DeskRefusal } from './judge/desk.ts';
 import type { Scribe } from './judge/scribe.ts';
@@ -25,3 +25,9 @@ const problemOf = (refusal: DomainError): EntryProblem => ({
   ...toProblem(refusal),
   ...(refusal instanceof DeskRefusal && { discrepancies: [...refusal.discrepancies] }),
 });
+
+const KEPT_OUT = new DomainError('entry/one-was-refused', 'nothing was written: mend the entry that was refused, then send all of them again');
+
+/** What is answered when one entry of an act was refused: those written before stay, the others were kept out. */
+export const nothingWritten = (items: readonly WrittenItem[]): WrittenItem[] =>
+  items.map((item) => (item.status === 'written' || item.status === 'waiting' ? { id: item.id, status: 'refused', flags: [], problem: problemOf(KEPT_OUT) } : item));

@@ -9,6 +9,7 @@ export const LEDGER_REFUSALS = {
   'batch/unknown': { status: 404, title: 'No such batch' },
   'batch/there-already': { status: 409, title: 'That batch is there already' },
   'ledger/stage-gone-back': { status: 422, title: 'Plants do not go back a stage' },
+  'ledger/not-a-count': { status: 422, title: 'Those are not counts of plants' },
   'batch/other-stage': { status: 422, title: 'Those plants are at another stage' },
   'batch/other-sticking': { status: 422, title: 'Those plants are of another sticking' },
   'batch/taxon-needed': { status: 422, title: 'Say which species they are' },
@@ -17,5 +18,6 @@ export const LEDGER_REFUSALS = {
   'batch/held': { status: 409, title: 'These plants are held' },
   'entry/needs-another-look': { status: 409, title: 'The books do not allow that' },
   'entry/looks-wrong': { status: 409, title: 'That may be right, but looks like a slip' },
+  'entry/one-was-refused': { status: 409, title: 'Another entry of the same act was refused' },
   'entry/breaks-later-ones': { status: 409, title: 'Later entries would not add up any more' },
 } as const;

@@ -19,6 +19,8 @@ export interface Writing {
   readonly entries: readonly NewEntry[];
   /** Ids of entries to take although they look wrong. */
   readonly confirm: ReadonlySet<string>;
+  /** All or nothing. */
+  readonly together?: boolean;
 }
 
 export interface Outcome {
@@ -49,6 +51,10 @@ export class Scribe {
   /** In the order in which the entries were taken. */
   get outcomes(): Outcome[] {
     return this.#outcomes.map((each) => (each.status === 'waiting' && this.#woken.has(each.id) ? { ...each, status: 'written' } : each));
+  }
+
+  get hasRefused(): boolean {
+    return this.#outcomes.some(({ status }) => status === 'refused');
   }
 
   take(said: NewEntry): void {
