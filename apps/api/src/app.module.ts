@@ -8,6 +8,7 @@ import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HttpModule } from './http/http.module.ts';
+import { KeyModule } from './key/key.module.ts';
 import { LabelModule } from './label/label.module.ts';
 import { OpenApiModule } from './openapi/openapi.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
@@ -37,7 +38,7 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
+        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],

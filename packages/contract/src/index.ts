@@ -7,6 +7,7 @@ export * from './entry/moved.ts';
 export * from './entry/seen.ts';
 export * from './entry/words.ts';
 export * from './import.ts';
+export * from './key.ts';
 export * from './label.ts';
 export * from './partner.ts';
 export * from './people.ts';

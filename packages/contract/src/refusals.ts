@@ -1,5 +1,6 @@
 import { HTTP_REFUSALS } from './refusals/http.ts';
 import { IMPORT_REFUSALS } from './refusals/imports.ts';
+import { KEY_REFUSALS } from './refusals/keys.ts';
 import { LEDGER_REFUSALS } from './refusals/ledger.ts';
 import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
@@ -14,5 +15,5 @@ export interface Refusal {
 
 /** Every refusal the API can send. The key is the end of the problem type and never changes its meaning. */
 export const REFUSALS: Readonly<Record<string, Refusal>> = {
-  ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
+  ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
 };

@@ -14,8 +14,8 @@ export interface Doer {
 }
 
 export interface Act {
-  readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used';
-  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link';
+  readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used' | 'revoked';
+  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key';
   readonly id: string;
 }
 

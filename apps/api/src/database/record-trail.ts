@@ -3,7 +3,7 @@ import { DomainError } from '@sprigline/domain';
 import { createHmac } from 'node:crypto';
 import { SETTINGS } from '../config/settings.token.ts';
 import type { Settings } from '../config/settings.ts';
-import type { Caller } from '../http/caller.ts';
+import { type Caller, deliveredBy } from '../http/caller.ts';
 import { inOrder } from '../http/etag.ts';
 import type { Prisma } from './generated/client.ts';
 import type { Records } from './prisma-door.ts';
@@ -51,8 +51,8 @@ export class RecordTrail {
   }
 
   #row(caller: Caller, act: string, subjectKind: RecordKind, subjectId: string) {
-    const { programmeId, personId, sessionId } = caller;
-    return { programmeId, personId, deliveredBy: `session ${sessionId}`, act, subjectKind, subjectId };
+    const { programmeId, personId } = caller;
+    return { programmeId, personId, deliveredBy: deliveredBy(caller), act, subjectKind, subjectId };
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Caller, Role } from '../http/caller.ts';
+import { type Caller, deliveredBy, type Role } from '../http/caller.ts';
 
 /** Who writes, as far as the server knows. What they claim about who saw it stands in the entry. */
 export interface Author {
@@ -11,6 +11,7 @@ export interface Author {
   readonly zone: string;
 }
 
-export const authorOf = ({ programmeId, personId, role, sessionId, zone }: Caller): Author => ({
-  programmeId, personId, role, deliveredBy: `session ${sessionId}`, zone,
-});
+export const authorOf = (caller: Caller): Author => {
+  const { programmeId, personId, role, zone } = caller;
+  return { programmeId, personId, role, deliveredBy: deliveredBy(caller), zone };
+};

@@ -18,7 +18,12 @@ export interface Caller extends SignedIn, Context {
   readonly programme: string;
   /** The programme's zone, such as Europe/London. */
   readonly zone: string;
+  /** There when a key calls: then there is no account and no session. */
+  readonly key?: { readonly id: string; readonly scopes: readonly string[] };
 }
+
+/** What brought it, as entries and the audit trail say it: the session or the key, never the secret itself. */
+export const deliveredBy = ({ key, sessionId }: Pick<Caller, 'key' | 'sessionId'>): string => (key ? `key ${key.id}` : `session ${sessionId}`);
 
 export type CalledRequest = FastifyRequest & { caller?: Caller; signedIn?: SignedIn };
 

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import { AccessGuard } from './access.guard.ts';
 import { CallerLookup } from './caller-lookup.ts';
+import { KeyLookup } from './key-lookup.ts';
 import { ProblemFilter } from './problem.filter.ts';
 import { contractPipe } from './unfit-request.ts';
 
@@ -9,6 +10,7 @@ import { contractPipe } from './unfit-request.ts';
 @Module({
   providers: [
     CallerLookup,
+    KeyLookup,
     { provide: APP_GUARD, useClass: AccessGuard },
     { provide: APP_PIPE, useFactory: contractPipe },
     { provide: APP_FILTER, useClass: ProblemFilter },

@@ -16,6 +16,7 @@ export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   programme_pkey: 'programme/id-reused',
   person_has_one_membership_an_account: 'invitation/already-member',
   invitation_is_for_a_known_partner: 'record/unknown',
+  key_is_of_a_partner: 'record/no-such-partner',
   stand_is_on_a_partners_land: 'record/no-such-partner',
   place_is_held_by_a_partner: 'record/no-such-partner',
   donor_tree_stands_in_a_stand: 'record/no-such-stand',

@@ -13,5 +13,7 @@ export function sendProblem(thrown: unknown, request: FastifyRequest, reply: Fas
 
   const wait = problem.facts?.['retryAfterSeconds'];
   if (wait !== undefined) void reply.header('retry-after', String(wait));
+  // RFC 9110 asks every 401 to say how to come in. Browsers show nothing of their own for this scheme.
+  if (problem.status === 401) void reply.header('www-authenticate', 'Bearer realm="sprigline"');
   void reply.status(problem.status).type('application/problem+json').send(problem);
 }

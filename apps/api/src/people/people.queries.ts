@@ -25,16 +25,19 @@ export const tellPerson = (row: PersonRow): Person => ({
   joinedAt: row.joined_at.toISOString(),
 });
 
+/** The names under which keys write are nobody's. */
+const SOMEBODY = 'NOT EXISTS (SELECT FROM key k WHERE k.programme_id = person.programme_id AND k.person_id = person.id)';
+
 @Injectable()
 export class PeopleQueries {
   /** Everybody who works here now, by name. */
   async present(sql: UnitOfWork, programmeId: string): Promise<PersonRow[]> {
-    return sql.rows(`SELECT ${COLUMNS} FROM person WHERE programme_id = $1 AND left_at IS NULL ORDER BY name, id`, [programmeId]);
+    return sql.rows(`SELECT ${COLUMNS} FROM person WHERE programme_id = $1 AND left_at IS NULL AND ${SOMEBODY} ORDER BY name, id`, [programmeId]);
   }
 
   /** Somebody who has not left. @param hold until the transaction ends */
   async one(sql: UnitOfWork, programmeId: string, id: string, hold = false): Promise<PersonRow | undefined> {
-    return sql.maybe(`SELECT ${COLUMNS} FROM person WHERE programme_id = $1 AND id = $2 AND left_at IS NULL ${hold ? 'FOR UPDATE' : ''}`, [programmeId, id]);
+    return sql.maybe(`SELECT ${COLUMNS} FROM person WHERE programme_id = $1 AND id = $2 AND left_at IS NULL AND ${SOMEBODY} ${hold ? 'FOR UPDATE' : ''}`, [programmeId, id]);
   }
 
   async add(sql: UnitOfWork, programmeId: string, id: string, name: string): Promise<void> {
