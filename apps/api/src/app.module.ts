@@ -25,6 +25,7 @@ import { SignInModule } from './sign-in/sign-in.module.ts';
 import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
 import { TaxonModule } from './taxon/taxon.module.ts';
+import { TraceModule } from './trace/trace.module.ts';
 import { TripModule } from './trip/trip.module.ts';
 import { WorkdayModule } from './workday/workday.module.ts';
 
@@ -38,8 +39,13 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
+<<<<<<< HEAD
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule,
+=======
+        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
+        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule,
+>>>>>>> ba8f8bc (A trace: where plants came from, where they went, what stood beside them, who has them now)
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

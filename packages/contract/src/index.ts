@@ -26,6 +26,7 @@ export * from './sign-in.ts';
 export * from './site.ts';
 export * from './stand.ts';
 export * from './taxon.ts';
+export * from './trace.ts';
 export * from './trip.ts';
 export * from './workday.ts';
 export * from './written.ts';
