@@ -39,13 +39,8 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-<<<<<<< HEAD
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
-        BatchModule, LabelModule, RoundModule, ReviewModule,
-=======
-        PlaceModule, SiteModule, PartnerModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule,
->>>>>>> ba8f8bc (A trace: where plants came from, where they went, what stood beside them, who has them now)
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],
