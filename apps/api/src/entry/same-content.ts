@@ -20,8 +20,12 @@ export function isSameContent(again: NewEntry, written: StoredEntry): boolean {
   );
 }
 
+/** What a hold may be on, other than several batches. */
+const SUBJECTS = ['batchId', 'placeId', 'donorTreeId', 'tripId', 'mediumLot'];
+
 /** What the caller said: without blanks, and without the batches that the server added to a hold. */
 function plain(said: object): unknown {
-  const { batchIds: _, ...own } = JSON.parse(JSON.stringify(said)) as Record<string, unknown>;
-  return own;
+  const { batchIds, ...own } = JSON.parse(JSON.stringify(said)) as Record<string, unknown>;
+  // Without another subject the caller named them.
+  return SUBJECTS.some((name) => own[name] !== undefined) ? own : { ...own, batchIds };
 }

@@ -163,3 +163,23 @@ test('no position leaves, and a partner or another programme gets nothing', asyn
   const outside = await member(api, 'owner', 'winterbeck');
   expect((await api.app.inject({ url: `/api/v1/programmes/winterbeck/trace?batchId=${A}`, headers: outside.headers })).statusCode).toBe(404);
 });
+
+test('everything in a trace is held by one entry, once', async () => {
+  const before = await ask(`batchId=${A}`);
+  const batchIds = before.batches.filter(({ n, held }) => n > 0 && !held).map((batch) => batch.id);
+  const held = desk.entry('2026-05-10', { kind: 'held', batchIds, reason: 'Brown roots; sample sent.' });
+  expect(await desk.write([held])).toMatchObject([{ status: 'written' }]);
+  expect((await ask(`batchId=${A}`)).batches.filter(({ n }) => n > 0).map((batch) => batch.held)).toEqual(batchIds.map(() => true));
+  expect(await desk.write([held])).toMatchObject([{ status: 'already' }]);
+  expect(await desk.write([{ ...held, saying: { ...held.saying, batchIds: batchIds.slice(1) } }])).toMatchObject([{ status: 'refused', problem: { type: '/problems/entry/id-reused' } }]);
+  expect(await desk.write([desk.entry('2026-05-11', { kind: 'moved', batchId: A, placeId: place.house })])).toMatchObject([{ status: 'refused', problem: { type: '/problems/batch/held' } }]);
+  expect(await desk.write([desk.entry('2026-05-12', { kind: 'released', batchIds, reason: 'Nothing found.', result: 'clean' })])).toMatchObject([{ status: 'written' }]);
+  expect((await ask(`batchId=${A}`)).batches.some((batch) => batch.held)).toBe(false);
+  const both = desk.entry('2026-05-13', { kind: 'held', batchIds, placeId: place.house, reason: 'two things at once' });
+  expect((await desk.post('entries', { entries: [both] })).status).toBe(422);
+});
+
+test('a hold on a lot of medium reaches what stands in the trays filled from it', async () => {
+  await desk.write([desk.entry('2026-05-20', { kind: 'held', mediumLot: 'LOT 8', reason: 'bag smelt sour' })]);
+  expect((await ask('mediumLot=LOT%208')).batches.find(({ label }) => label === 'A')?.held).toBe(true);
+});

@@ -10,13 +10,17 @@ const subject = {
   /** A lot of medium, as its bag says. */
   mediumLot: Words.optional(),
 };
+const SUBJECTS = ['batchId', 'placeId', 'donorTreeId', 'tripId', 'mediumLot'];
 const namesOne = (said: Record<string, unknown>): boolean =>
-  ['batchId', 'placeId', 'donorTreeId', 'tripId', 'mediumLot'].filter((name) => said[name] !== undefined).length === 1;
+  SUBJECTS.filter((name) => said[name] !== undefined).length === 1;
 const ONE = { path: ['batchId'], error: 'name one thing: batch, place, donor tree, trip or lot of medium' };
 
-const holding = { ...subject, reason: Words, sample: Words.optional(), result: Words.optional() };
-export const Held = z.strictObject({ kind: z.literal('held'), ...holding }).refine(namesOne, ONE);
-export const Released = z.strictObject({ kind: z.literal('released'), ...holding }).refine(namesOne, ONE);
+/** Several batches at once, such as those of a trace. */
+const batchIds = z.array(Id).min(1, { error: 'name at least one batch' }).max(2_000, { error: 'at most 2,000 batches an entry' }).optional();
+const holding = { ...subject, batchIds, reason: Words, sample: Words.optional(), result: Words.optional() };
+const namesOneOrSeveral = (said: Record<string, unknown>): boolean => (said['batchIds'] === undefined ? namesOne(said) : SUBJECTS.every((name) => said[name] === undefined));
+export const Held = z.strictObject({ kind: z.literal('held'), ...holding }).refine(namesOneOrSeveral, ONE);
+export const Released = z.strictObject({ kind: z.literal('released'), ...holding }).refine(namesOneOrSeveral, ONE);
 
 /** Water, feed, spray, vented, cleaned. Sprays name product, registration number, rate and re-entry. */
 export const Treated = z

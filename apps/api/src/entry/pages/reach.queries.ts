@@ -16,6 +16,11 @@ WITH RECURSIVE hold AS (
     JOIN batch_state s ON s.programme_id = $1 AND s.batch_id = b.id AND s.balance > 0
   UNION SELECT h.id, s.batch_id FROM hold h JOIN batch b ON b.programme_id = $1 AND b.medium = h.lot
     JOIN batch_state s ON s.programme_id = $1 AND s.batch_id = b.id AND s.balance > 0
+  -- Whatever stood in a tray while it was filled from that lot.
+  UNION SELECT h.id, s.batch_id FROM hold h JOIN tray_filling f ON f.programme_id = $1 AND lower(f.medium_lot) = lower(h.lot)
+    JOIN stay y ON y.programme_id = $1 AND y.place_id = f.place_id AND (y.to_day IS NULL OR y.to_day > f.filled_on OR y.from_day >= f.filled_on)
+      AND y.from_day < coalesce((SELECT min(n.filled_on) FROM tray_filling n WHERE n.programme_id = $1 AND n.place_id = f.place_id AND n.filled_on > f.filled_on), 'infinity')
+    JOIN batch_state s ON s.programme_id = $1 AND s.batch_id = y.batch_id AND s.balance > 0
   -- What was held with the same thing before, wherever it stands now: a release must reach it.
   UNION SELECT h.id, held.batch_id::uuid FROM hold h JOIN entry e ON e.programme_id = $1 AND e.kind = 'held'
       AND (e.place_id = h.place OR e.donor_tree_id = h.donor OR e.trip_id = h.trip OR e.body ->> 'mediumLot' = h.lot)
@@ -26,7 +31,7 @@ SELECT hold_id AS "holdId", array_agg(batch_id::text ORDER BY batch_id) AS batch
 /** Per hold or release of a place, donor tree, trip or lot of medium: the batches that it reaches now. */
 export async function reachOfHolds(sql: UnitOfWork, programmeId: string, entries: readonly NewEntry[]): Promise<Map<string, readonly string[]>> {
   const holds = entries.flatMap(({ id, saying }) =>
-    (saying.kind === 'held' || saying.kind === 'released') && saying.batchId === undefined
+    (saying.kind === 'held' || saying.kind === 'released') && saying.batchId === undefined && saying.batchIds === undefined
       ? [{ id, place: saying.placeId, donor: saying.donorTreeId, trip: saying.tripId, lot: saying.mediumLot }]
       : [],
   );
