@@ -1,9 +1,11 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.ts';
 import { BatchModule } from './batch/batch.module.ts';
+import { CloneModule } from './clone/clone.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
+import { DeterminationModule } from './determination/determination.module.ts';
 import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
@@ -39,8 +41,7 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
-        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule,
+        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -3,7 +3,7 @@ import { type EntryProblem, type NewEntry, Previewed, Written, type WrittenEntry
 import type { z } from 'zod';
 import { ask } from './api.ts';
 import type { UncheckedEntry } from './entry-said.ts';
-import { Refused } from './refused.ts';
+import { Refused, RefusedPart } from './refused.ts';
 import { apiOf } from './workplace.ts';
 
 export type Door = 'desk' | 'outbox';
@@ -35,6 +35,19 @@ export async function previewEntries(programme: string, entries: readonly EntryT
 export async function writeEntry(programme: string, entry: UncheckedEntry, isConfirmed: boolean): Promise<void> {
   const { entries } = await writeEntries(programme, [entry], isConfirmed ? [entry.id] : []);
   refuseFirst(entries);
+}
+
+/**
+ * Writes the entries of one act: all of them, or none.
+ *
+ * @throws Refused with the problem of the entry that was refused, and `at`, its place among those sent
+ */
+export async function writeTogether(programme: string, entries: readonly UncheckedEntry[], isConfirmed: boolean): Promise<void> {
+  const confirm = isConfirmed ? entries.map(({ id }) => id) : [];
+  const { body } = await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door: 'desk', entries, confirm, together: true } });
+  const at = body.entries.findIndex(({ problem }) => problem && problem.type !== '/problems/entry/one-was-refused');
+  const problem = body.entries[at]?.problem;
+  if (problem) throw new RefusedPart(withoutFacts(problem), at);
 }
 
 /** @throws Refused with the problem of the first entry that was not taken */

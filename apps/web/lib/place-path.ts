@@ -15,3 +15,8 @@ export function placeChoices(places: readonly PlaceInTree[], fits: (place: Place
     words: pathTo(places, id).map(({ name }) => name).join(' › '),
   }));
 }
+
+/** Where trees are planted out. */
+export const isAtSite = ({ kind }: PlaceInTree): boolean => kind === 'site' || kind === 'plot';
+/** Where plants are grown by ourselves. */
+export const isInNursery = (place: PlaceInTree): boolean => !isAtSite(place) && place.kind !== 'partner';

@@ -17,3 +17,11 @@ export class Refused extends Error {
 export function codeOf(problem: Problem): string {
   return problem.type.startsWith('/problems/') ? problem.type.slice('/problems/'.length) : '';
 }
+
+/** One of several things that were sent together was refused. */
+export class RefusedPart extends Refused {
+  /** @param at its place among those sent */
+  constructor(problem: Problem, readonly at: number) {
+    super(problem);
+  }
+}

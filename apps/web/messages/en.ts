@@ -18,6 +18,7 @@ import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 import sites from './en/sites.json' with { type: 'json' };
+import sorting from './en/sorting.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
@@ -27,5 +28,5 @@ import words from './en/words.json' with { type: 'json' };
 
 export const messages = {
   account, batches, donorTrees, entries, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, readings, refusals,
-  review, round, shell, sites, stands, sticking, taxa, trips, ui, words,
+  review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
 };

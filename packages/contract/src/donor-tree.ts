@@ -18,8 +18,6 @@ export const DonorTreeContent = z.strictObject({
   sex: Sex.default('unknown'),
   state: DonorTreeState.default('standing'),
   stateSeenOn: orNothing(Day),
-  /** Donor trees known or taken to be one clone share a group. */
-  cloneGroupId: orNothing(Id),
   /** Everybody in the programme reads it: no directions here. */
   note: orNothing(Prose),
 });
@@ -32,6 +30,8 @@ export type NewDonorTree = z.infer<typeof NewDonorTree>;
 export const DonorTree = z.object({
   ...DonorTreeContent.shape,
   id: Id,
+  /** Trees stated to be one clone share a group. */
+  cloneGroupId: Id.nullable(),
   /** Null: not told, or withheld. */
   cell: Cell.nullable(),
 });

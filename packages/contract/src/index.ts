@@ -1,5 +1,7 @@
 export * from './audit.ts';
 export * from './batch.ts';
+export * from './clone.ts';
+export * from './determination.ts';
 export * from './donor-tree.ts';
 export * from './entry.ts';
 export * from './entry/around.ts';

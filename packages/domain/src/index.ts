@@ -35,6 +35,7 @@ export {
   type RiskLimits,
   type WildTree,
 } from './diversity/donors-at-risk.ts';
+export { cloneGroups, type ClonePair } from './diversity/clone-groups.ts';
 export { donorsForCapture, type DonorsForCapture } from './diversity/donors-for-capture.ts';
 export { effectiveDonors, type EffectiveDonors } from './diversity/effective-donors.ts';
 export { hillNumber } from './diversity/hill-number.ts';

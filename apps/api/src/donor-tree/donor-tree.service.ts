@@ -53,8 +53,8 @@ export class DonorTreeService {
   change(caller: Caller, id: string, content: DonorTreeContent, seen: string): Promise<DonorTree> {
     const { programmeId } = caller;
     return this.door.inTransaction(asTheHouse(caller), async (records) => {
-      const { cell, ...earlier } = await this.trees.one(records, programmeId, id);
-      refuseIfStale(seen, { ...earlier, cell });
+      const { cell, cloneGroupId, ...earlier } = await this.trees.one(records, programmeId, id);
+      refuseIfStale(seen, { ...earlier, cloneGroupId, cell });
       await records.donorTree.update({ where: { programmeId_id: { programmeId, id } }, data: toRow(content) });
       await this.trail.changed(records, caller, 'donor-tree', id, before(earlier, { id, ...content }));
       if (earlier.standId !== content.standId || earlier.taxonId !== content.taxonId) {

@@ -26,6 +26,10 @@ export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   permission_is_for_a_taxon: 'record/no-such-taxon',
   trip_uses_a_permission: 'record/no-such-permission',
   trip_is_led_by_a_person: 'record/no-such-person',
+  determination_names_a_donor_tree: 'record/no-such-donor-tree',
+  clone_statement_is_of_a_donor_tree: 'record/no-such-donor-tree',
+  clone_statement_is_of_another_donor_tree: 'record/no-such-donor-tree',
+  tree_sighting_is_of_a_donor_tree: 'record/no-such-donor-tree',
   bundle_is_of_a_donor_tree: 'record/no-such-donor-tree',
   workday_is_at_a_place: 'record/no-such-place',
 };

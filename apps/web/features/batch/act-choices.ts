@@ -1,5 +1,5 @@
 import 'server-only';
-import { type Batch, BatchInList, type PlaceInTree } from '@sprigline/contract';
+import { type Batch, BatchInList } from '@sprigline/contract';
 import { z } from 'zod';
 import { freeLabels } from '../../lib/free-labels.ts';
 import { partnersOf, placesOf } from '../../lib/lists.ts';
@@ -7,7 +7,7 @@ import { newId } from '../../lib/new-id.ts';
 import { read } from '../../lib/read.ts';
 import { apiOf } from '../../lib/workplace.ts';
 import { choicesOf } from '../../ui/form/choices.ts';
-import { placeChoices } from '../../lib/place-path.ts';
+import { isAtSite, isInNursery, placeChoices } from '../../lib/place-path.ts';
 import type { ActChoices } from './act-fields.tsx';
 import type { Act } from './acts.ts';
 import { labelOf } from './line-nodes.ts';
@@ -34,6 +34,3 @@ async function siblingsOf(programme: string, { id, stage, line }: Batch): Promis
   const all = await read(`${apiOf(programme, 'batches')}?${query}`, z.array(BatchInList));
   return all.filter((other) => other.id !== id && other.place !== null);
 }
-
-const isAtSite = ({ kind }: PlaceInTree): boolean => kind === 'site' || kind === 'plot';
-const isInNursery = (place: PlaceInTree): boolean => !isAtSite(place) && place.kind !== 'partner';

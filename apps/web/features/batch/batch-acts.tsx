@@ -6,8 +6,11 @@ import { actsFor } from './acts.ts';
 
 /** What can be done with a batch: what its stage is for first, the rest behind. */
 export function BatchActs({ programme, batch: { id, stage, held } }: { programme: string; batch: Batch }) {
-  const said = useMessages().batches;
-  const [first, second, third, ...rest] = actsFor(stage, held).map((act) => ({ act, href: pageOf(programme, 'batches', id, act), words: said.acts[act] }));
+  const { batches: said, sorting } = useMessages();
+  const acts = actsFor(stage, held).map((act) => ({ act: act as string, href: pageOf(programme, 'batches', id, act), words: said.acts[act] }));
+  // Sorting says at once what else takes four pages.
+  if ((stage === 'cutting' || stage === 'liner') && !held) acts.splice(1, 0, { act: 'sort', href: pageOf(programme, 'batches', id, 'sort'), words: sorting.act });
+  const [first, second, third, ...rest] = acts;
   return (
     <nav aria-label={said.actsTitle} className="not-on-paper mb-12 grid gap-3">
       {held && <p className="max-w-prose">{said.heldLead}</p>}

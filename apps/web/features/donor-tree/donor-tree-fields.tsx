@@ -32,7 +32,6 @@ export function DonorTreeFields({ donorTree: tree, stands, taxa, today, standId 
       <RadioField name="state" value={tree?.state ?? 'standing'} choices={choicesFrom(said.state)} />
       {/* Whoever mends a label has not seen the tree today. */}
       {tree ? <DateField name="stateSeenOn" isOptional value={tree.stateSeenOn} /> : <DayField name="stateSeenOn" today={today} />}
-      {tree?.cloneGroupId && <input type="hidden" name="cloneGroupId" value={tree.cloneGroupId} />}
       <ProseField name="note" isOptional value={tree?.note} hint={said.hints.note} />
     </>
   );

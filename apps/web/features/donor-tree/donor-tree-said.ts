@@ -11,6 +11,5 @@ export const donorTreeSaid = (form: FormData) => ({
   sex: text(form, 'sex'),
   state: text(form, 'state'),
   stateSeenOn: day(form, 'stateSeenOn'),
-  cloneGroupId: text(form, 'cloneGroupId'),
   note: text(form, 'note'),
 });

@@ -17,5 +17,7 @@ export const RECORD_REFUSALS = {
   'place/inside-itself': { status: 422, title: 'A place cannot lie in itself' },
   'place/not-empty': { status: 409, title: 'There are still plants there' },
   'place/not-a-tray': { status: 422, title: 'Only a tray is filled' },
+  'clone/of-itself': { status: 422, title: 'Name two trees' },
+  'clone/other-species': { status: 422, title: 'Those are two species' },
   'trip/bundle-is-stuck': { status: 409, title: 'Cuttings of this bundle have been stuck' },
 } as const;

@@ -49,7 +49,9 @@ export function restuck(said: Extract<Said, { kind: 'restuck' }>, entry: Opening
 function openSticking(told: Omit<KnownSticking, 'openingEntryId'>, { id, pages }: OpeningEntry): KnownSticking | undefined {
   const there = pages.stickings.get(told.id);
   if (!there) return { ...told, openingEntryId: id };
-  if (there.donorTreeId !== told.donorTreeId && there.openingEntryId !== id) {
+  // A bundle that was determined anew since is the same bundle still: another tray of it joins.
+  const isOfOneBundle = there.bundleId !== undefined && there.bundleId === told.bundleId;
+  if (there.donorTreeId !== told.donorTreeId && there.openingEntryId !== id && !isOfOneBundle) {
     throw new DomainError('batch/other-sticking', 'that sticking is of another donor tree');
   }
   return undefined;

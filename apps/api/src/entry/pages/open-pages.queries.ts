@@ -62,7 +62,7 @@ SELECT to_char(present_time() AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"
       ARRAY(SELECT p.partner_id FROM batch_partner p WHERE p.programme_id = $1 AND p.batch_id = b.id AND p.relation = 'stand') AS "standPartners"
     FROM batch b WHERE b.programme_id = $1 AND b.id = ANY ($2)`)},
   ${list('stickings', `
-    SELECT s.id, s.opening_entry_id AS "openingEntryId", s.donor_tree_id AS "donorTreeId", s.taxon_id AS "taxonId",
+    SELECT s.id, s.opening_entry_id AS "openingEntryId", s.donor_tree_id AS "donorTreeId", s.taxon_id AS "taxonId", s.bundle_id AS "bundleId",
       s.generation, s.stuck_on AS "stuckOn", ${STAND_PARTNERS} AS "standPartners"
     FROM (SELECT unnest($2::uuid[]) AS id UNION SELECT sticking_id FROM batch WHERE programme_id = $1 AND id = ANY ($2)) AS named,
     LATERAL (SELECT * FROM sticking WHERE programme_id = $1 AND id = named.id OFFSET 0) s`)},
