@@ -41,7 +41,8 @@ export class AppModule {
       imports: [
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
+        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
+        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],
