@@ -29,6 +29,7 @@ import { StandModule } from './stand/stand.module.ts';
 import { TaxonModule } from './taxon/taxon.module.ts';
 import { TraceModule } from './trace/trace.module.ts';
 import { TripModule } from './trip/trip.module.ts';
+import { WorkListModule } from './work-list/work-list.module.ts';
 import { WorkdayModule } from './workday/workday.module.ts';
 
 /** The list of features: the table of contents. */
@@ -43,6 +44,7 @@ export class AppModule {
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
+        WorkListModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -30,5 +30,6 @@ export * from './stand.ts';
 export * from './taxon.ts';
 export * from './trace.ts';
 export * from './trip.ts';
+export * from './work-list.ts';
 export * from './workday.ts';
 export * from './written.ts';

@@ -5,6 +5,7 @@ import { LEDGER_REFUSALS } from './refusals/ledger.ts';
 import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
 import { RECORD_REFUSALS } from './refusals/records.ts';
+import { WORK_LIST_REFUSALS } from './refusals/work-lists.ts';
 
 export { HTTP_REFUSALS } from './refusals/http.ts';
 
@@ -16,4 +17,5 @@ export interface Refusal {
 /** Every refusal the API can send. The key is the end of the problem type and never changes its meaning. */
 export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
+  ...WORK_LIST_REFUSALS,
 };

@@ -59,3 +59,7 @@ export * from './sheet/sheet.ts';
 // Places
 export { cellHalfDiagonalM, generalisedPosition, type Cell } from './place/generalised-position.ts';
 export { strictestSensitivity } from './place/strictest-sensitivity.ts';
+
+// Work lists
+export { askedOnList, type AskedOnLine } from './work-list/asked-on-list.ts';
+export { belongsOnList, FIRST_CHECK_DAYS, stagesOf, VERDICT_DAYS, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';

@@ -4,6 +4,7 @@ import { EntryService } from './entry.service.ts';
 import { LedgerWriter } from './ledger-writer.ts';
 
 export { type Author, authorOf } from './author.ts';
+export { contentId } from './content-id.ts';
 export { LedgerWriter } from './ledger-writer.ts';
 export type { WrittenItem } from './written-item.ts';
 

@@ -13,6 +13,7 @@ const OWNERS_ONLY = ['PATCH /programmes/:programme', 'GET /programmes/:programme
 const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports/:id', 'imports/:id/dry-run', 'review', 'keys'].map((path) => `GET /programmes/:programme/${path}`);
 const VOLUNTEERS_WRITE = [
   'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
+  'POST work-lists', 'POST work-lists/:id/typed',
   // Only themselves.
   'DELETE people/:id',
 ].map((name) => name.replace(' ', ' /programmes/:programme/'));

@@ -1,6 +1,6 @@
 import type { ImportPlan, NewEntry, PlainSaying } from '@sprigline/contract';
 import { contentOf, labelOf, plainSpelling, type SheetFact } from '@sprigline/domain';
-import { contentId } from './content-id.ts';
+import { contentId } from '../entry/entry.module.ts';
 import type { KnownNames } from './known.queries.ts';
 import { placeKey } from './sheet-records.ts';
 

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { placePath, plainSpelling, type PlaceKind, type SheetFact } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { contentId } from './content-id.ts';
+import { contentId } from '../entry/entry.module.ts';
 import type { KnownNames } from './known.queries.ts';
 
 interface NewPlace { id: string; parent_id: string | null; kind: PlaceKind; name: string; walk_order: number }
