@@ -56,6 +56,10 @@ export { labelOf, readRow } from './sheet/read-row.ts';
 export { contentOf, sheetChanges, type EarlierRow, type SheetChanges } from './sheet/sheet-changes.ts';
 export * from './sheet/sheet.ts';
 
+// Requests
+export { evenShares, type EvenShares } from './request/even-shares.ts';
+export { pickPlants, type Pick, type Supply, type Wish } from './request/pick-plants.ts';
+
 // Places
 export { cellHalfDiagonalM, generalisedPosition, type Cell } from './place/generalised-position.ts';
 export { strictestSensitivity } from './place/strictest-sensitivity.ts';
