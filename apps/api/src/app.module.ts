@@ -21,6 +21,7 @@ import { PlaceModule } from './place/place.module.ts';
 import { ProgrammeModule } from './programme/programme.module.ts';
 import { RecipeModule } from './recipe/recipe.module.ts';
 import { ReadingModule } from './reading/reading.module.ts';
+import { RequestModule } from './request/request.module.ts';
 import { ReviewModule } from './review/review.module.ts';
 import { RoundModule } from './round/round.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
@@ -44,7 +45,7 @@ export class AppModule {
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
-        WorkListModule,
+        WorkListModule, RequestModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

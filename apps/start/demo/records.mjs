@@ -29,7 +29,7 @@ export async function makeRecords(owner) {
   const recipes = await addRecipes(owner, said.recipes);
   await addAll(owner, 'sites', said.sites.map((/** @type {any} */ site, /** @type {number} */ at) => siteOf(site, at, partners)), (one) => one.name);
   for (const { stand, species: kind, ...permission } of said.permissions) {
-    await owner.add('permissions', { ...permission, standId: stands.get(stand), taxonId: species.get(kind) });
+    await owner.add('permissions', { ...permission, standId: stands.get(stand), taxonIds: [species.get(kind)] });
   }
   return { stands, species, donorTrees, recipes, partners, bundles: await addTrips(owner, said.trips, stands, donorTrees) };
 }

@@ -26,3 +26,8 @@ export function day(form: FormData, name: string): string | undefined {
   const choice = text(form, name);
   return choice === 'another' ? text(form, `${name}/another`) : choice;
 }
+
+/** All that were ticked of a field of several. */
+export function several(form: FormData, name: string): string[] {
+  return [...form.keys()].filter((key) => key.startsWith(`${name}/`)).map((key) => key.slice(name.length + 1));
+}

@@ -21,6 +21,7 @@ export * from './programme.ts';
 export * from './reading.ts';
 export * from './recipe.ts';
 export * from './refusals.ts';
+export * from './request.ts';
 export * from './review.ts';
 export * from './round.ts';
 export * from './shapes.ts';

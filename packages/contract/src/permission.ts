@@ -5,7 +5,8 @@ const Content = z.strictObject({
   grantedBy: Words,
   land: Words,
   standId: orNothing(Id),
-  taxonId: orNothing(Id),
+  /** The species that it is for; none: any. */
+  taxonIds: z.array(Id).max(50).default([]),
   /** Cuttings allowed in all; null: no limit told. */
   quota: orNothing(SomePlants),
   validFrom: Day,
@@ -33,5 +34,7 @@ export const Permission = z.object({
   id: Id,
   /** Cuttings taken under it so far, on all trips. */
   used: z.int(),
+  /** Plants given back so far, by requests that name it. */
+  givenBack: z.int(),
 });
 export type Permission = z.infer<typeof Permission>;

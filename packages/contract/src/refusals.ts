@@ -6,6 +6,7 @@ import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
 import { RECORD_REFUSALS } from './refusals/records.ts';
 import { WORK_LIST_REFUSALS } from './refusals/work-lists.ts';
+import { REQUEST_REFUSALS } from './refusals/requests.ts';
 
 export { HTTP_REFUSALS } from './refusals/http.ts';
 
@@ -18,4 +19,5 @@ export interface Refusal {
 export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
   ...WORK_LIST_REFUSALS,
+  ...REQUEST_REFUSALS,
 };

@@ -63,8 +63,16 @@ export type Trip = z.infer<typeof Trip>;
 export const TripInList = z.object({ ...TripContent.shape, id: Id, donorTrees: z.int(), cuttings: z.int() });
 export type TripInList = z.infer<typeof TripInList>;
 
-export const TripQuery = PageQuery.extend({ standId: Id.optional() });
+export const TripQuery = PageQuery.extend({ standId: Id.optional(), permissionId: Id.optional() });
 export type TripQuery = z.infer<typeof TripQuery>;
+
+/** Whose last cuts are asked for: the trees of a stand, as they were on a day. */
+export const LastCutQuery = z.object({ standId: Id, on: Day });
+export type LastCutQuery = z.infer<typeof LastCutQuery>;
+
+/** A donor tree cut within two years before that day. Common practice leaves a tree alone for so long. */
+export const LastCut = z.object({ donorTreeId: z.uuid(), cutOn: Day });
+export type LastCut = z.infer<typeof LastCut>;
 
 export const BundlePath = ThingPath.extend({ bundleId: Id });
 export type BundlePath = z.infer<typeof BundlePath>;

@@ -14,8 +14,8 @@ export interface Doer {
 }
 
 export interface Act {
-  readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used' | 'revoked';
-  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key';
+  readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used' | 'revoked' | 'set-aside' | 'despatched';
+  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key' | 'request';
   readonly id: string;
 }
 

@@ -7,7 +7,7 @@ import type { Records } from '../database/prisma-door.ts';
 import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 
 const SHOWN = {
-  id: true, grantedBy: true, land: true, standId: true, taxonId: true, quota: true, validFrom: true, validUntil: true,
+  id: true, grantedBy: true, land: true, standId: true, quota: true, validFrom: true, validUntil: true,
   terms: true, document: true, plantsOwedBack: true,
 } as const;
 type Row = Prisma.PermissionGetPayload<{ select: typeof SHOWN }>;
@@ -48,19 +48,28 @@ export class PermissionQueries {
     return rows.length === 1 ? (rows[0]?.id ?? null) : null;
   }
 
-  /** What is used up: all cuttings of all trips that name the permission. */
+  /** Names the species, and leaves out those that are named no longer. */
+  async nameTaxa(records: Records, programmeId: string, permissionId: string, taxonIds: readonly string[]): Promise<void> {
+    await records.permissionTaxon.deleteMany({ where: { programmeId, permissionId, taxonId: { notIn: [...taxonIds] } } });
+    await records.permissionTaxon.createMany({ data: [...new Set(taxonIds)].map((taxonId) => ({ programmeId, permissionId, taxonId })), skipDuplicates: true });
+  }
+
+  /** What is used up: all cuttings of all trips that name the permission; and what was given back, as the books have it now. */
   async #withUse(records: Records, programmeId: string, rows: readonly Row[]): Promise<Permission[]> {
-    const sums = await records.$queryRaw<Array<{ id: string; used: number }>>`
-      SELECT t.permission_id AS id, sum(b.cuttings)::int AS used
-      FROM trip t JOIN bundle b ON b.programme_id = t.programme_id AND b.trip_id = t.id
-      WHERE t.programme_id = ${programmeId}::uuid AND t.permission_id = ANY (${rows.map(({ id }) => id)}::uuid[])
-      GROUP BY t.permission_id`;
-    const usedOf = new Map(sums.map(({ id, used }) => [id, used]));
+    const sums = await records.$queryRaw<Array<{ id: string; used: number; givenBack: number; taxonIds: string[] }>>`
+      SELECT p.id, ARRAY(SELECT x.taxon_id::text FROM permission_taxon x WHERE x.programme_id = p.programme_id AND x.permission_id = p.id ORDER BY x.taxon_id) AS "taxonIds",
+        (SELECT coalesce(sum(b.cuttings), 0)::int FROM trip t JOIN bundle b ON b.programme_id = t.programme_id AND b.trip_id = t.id
+          WHERE t.programme_id = p.programme_id AND t.permission_id = p.id) AS used,
+        (SELECT coalesce(sum(m.n), 0)::int FROM request q JOIN despatch d ON d.programme_id = q.programme_id AND d.request_id = q.id
+          JOIN movement m ON m.programme_id = d.programme_id AND m.entry_id = d.entry_id AND m.batch_id = d.batch_id AND m.effect IN ('wentOn', 'givenOut', 'givenAcross')
+          WHERE q.programme_id = p.programme_id AND q.permission_id = p.id) AS "givenBack"
+      FROM permission p WHERE p.programme_id = ${programmeId}::uuid AND p.id = ANY (${rows.map(({ id }) => id)}::uuid[])`;
+    const sumsOf = new Map(sums.map((sum) => [sum.id, sum]));
     return rows.map((row) => ({
       ...row,
       validFrom: dayOf(row.validFrom),
       validUntil: dayOrNull(row.validUntil),
-      used: usedOf.get(row.id) ?? 0,
+      used: 0, givenBack: 0, taxonIds: [], ...sumsOf.get(row.id),
     }));
   }
 }

@@ -36,6 +36,7 @@ export class PermissionService {
     return this.door.inTransaction(caller, async (records) => {
       if (await this.trail.isNew(records, caller, 'permission', permission)) {
         await records.permission.create({ data: { programmeId, id: permission.id, ...toRow(permission) } });
+        await this.permissions.nameTaxa(records, programmeId, permission.id, permission.taxonIds);
       }
       return this.permissions.one(records, programmeId, permission.id);
     });
@@ -49,6 +50,7 @@ export class PermissionService {
       const earlier = await this.permissions.one(records, programmeId, id);
       refuseIfStale(seen, earlier);
       await records.permission.update({ where: { programmeId_id: { programmeId, id } }, data: toRow(content) });
+      await this.permissions.nameTaxa(records, programmeId, id, content.taxonIds);
       // Names of fields only: what a permission says stays under the grant.
       const { before: fields } = before(earlier, { ...earlier, ...content });
       await this.trail.changed(records, caller, 'permission', id, { fields: Object.keys(fields as object) });
@@ -57,8 +59,8 @@ export class PermissionService {
   }
 }
 
-const toRow = (content: PermissionContent) => ({
-  ...content,
-  validFrom: asDate(content.validFrom),
-  validUntil: asDateOrNull(content.validUntil),
+const toRow = ({ grantedBy, land, standId, quota, validFrom, validUntil, terms, document, plantsOwedBack }: PermissionContent) => ({
+  grantedBy, land, standId, quota, terms, document, plantsOwedBack,
+  validFrom: asDate(validFrom),
+  validUntil: asDateOrNull(validUntil),
 });

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { TripWarning } from '@sprigline/contract';
+import type { LastCut, LastCutQuery, TripWarning } from '@sprigline/contract';
 import type { Records } from '../database/prisma-door.ts';
 import type { Caller } from '../http/caller.ts';
 
@@ -23,6 +23,16 @@ export class TripWarningQueries {
     return weighed ? warningsOf(weighed, seesExact) : [];
   }
 
+  /** Trees of a stand that were cut within two years before a day, each with the last time. */
+  lastCuts(records: Records, programmeId: string, { standId, on }: LastCutQuery): Promise<LastCut[]> {
+    return records.$queryRaw<LastCut[]>`
+      SELECT b.donor_tree_id AS "donorTreeId", max(t.went_on)::text AS "cutOn"
+      FROM donor_tree d JOIN bundle b ON b.programme_id = d.programme_id AND b.donor_tree_id = d.id JOIN trip t ON t.programme_id = b.programme_id AND t.id = b.trip_id
+      WHERE d.programme_id = ${programmeId}::uuid AND d.stand_id = ${standId}::uuid
+        AND t.went_on < ${on}::date AND t.went_on > ${on}::date - interval '2 years'
+      GROUP BY b.donor_tree_id ORDER BY b.donor_tree_id`;
+  }
+
   /** A donor tree is left alone for two years after it was cut: common practice of the trade, not a published figure. */
   #weigh(records: Records, programmeId: string, tripId: string): Promise<Weighed[]> {
     return records.$queryRaw<Weighed[]>`
@@ -30,7 +40,10 @@ export class TripWarningQueries {
         t.went_on BETWEEN p.valid_from AND coalesce(p.valid_until, 'infinity') AS "isValid",
         p.stand_id IS DISTINCT FROM t.stand_id AND p.stand_id IS NOT NULL OR EXISTS (
           SELECT FROM bundle b JOIN donor_tree d ON d.programme_id = b.programme_id AND d.id = b.donor_tree_id
-          WHERE b.programme_id = t.programme_id AND b.trip_id = t.id AND d.taxon_id <> p.taxon_id) AS "isForOthers",
+          WHERE b.programme_id = t.programme_id AND b.trip_id = t.id
+            AND EXISTS (SELECT FROM permission_taxon x WHERE x.programme_id = p.programme_id AND x.permission_id = p.id)
+            AND NOT EXISTS (SELECT FROM permission_taxon x WHERE x.programme_id = p.programme_id AND x.permission_id = p.id AND x.taxon_id = d.taxon_id)
+        ) AS "isForOthers",
         (SELECT coalesce(sum(b.cuttings), 0)::int
           FROM trip o JOIN bundle b ON b.programme_id = o.programme_id AND b.trip_id = o.id
           WHERE o.programme_id = t.programme_id AND o.permission_id = t.permission_id) AS used,

@@ -1,5 +1,5 @@
 import { Body, Controller, Get, Param, Post, Put, Query, Req, Res, SerializeOptions } from '@nestjs/common';
-import { BundleContent, BundlePath, NewBundle, NewTrip, ProgrammePath, ThingPath, Trip, TripContent, TripInList, TripQuery } from '@sprigline/contract';
+import { BundleContent, BundlePath, LastCut, LastCutQuery, NewBundle, NewTrip, ProgrammePath, ThingPath, Trip, TripContent, TripInList, TripQuery } from '@sprigline/contract';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { SeenVersion, Tagged } from '../http/etag.ts';
@@ -23,6 +23,14 @@ export class TripController {
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<TripInList[]> {
     return answerPart(await this.trips.list(caller, query), request, reply);
+  }
+
+  /** Donor trees of a stand that were cut within two years before a day: better left alone. */
+  @Get('last-cuts')
+  @Allow(...MEMBERS)
+  @SerializeOptions({ schema: LastCut.array() })
+  lastCuts(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: LastCutQuery }) query: LastCutQuery, @TheCaller() caller: Caller): Promise<LastCut[]> {
+    return this.trips.lastCuts(caller, query);
   }
 
   @Get(':id')

@@ -57,7 +57,7 @@ test('a trip without a named permission takes the one that covers stand and day,
 
 test('a permission for another stand or taxon is warned of', async () => {
   const [tree, other] = [await build.donorTree(), await build.donorTree()];
-  const permission = await build.permission({ taxonId: other.taxonId });
+  const permission = await build.permission({ taxonIds: [other.taxonId] });
   const trip = await build.trip({ standId: tree.standId, permissionId: permission.id, bundles: [build.bundle(tree.id)] });
 
   expect(codes(trip)).toEqual(['permission-for-other-trees']);
@@ -91,7 +91,7 @@ test('bundles are added by volunteers, and mended at the desk against the versio
 
 test('permissions are for the grant and the desk', async () => {
   const permission = await build.permission();
-  const { id: _, used: __, ...content } = permission;
+  const { id: _, used: __, givenBack: ___, ...content } = permission;
 
   expect((await volunteer.get('permissions')).body.type).toBe('/problems/place/grant-needed');
   expect((await volunteer.post('permissions', { ...content, id: newId() })).status).toBe(403);
@@ -122,4 +122,27 @@ test('a bundle says how many of its cuttings are stuck', async () => {
 
   expect(written.body.entries.map(({ status }: { status: string }) => status)).toEqual(['written', 'written']);
   expect((await desk.get(`trips/${trip.id}`)).body.bundles.map(({ cuttings, stuck }: { cuttings: number; stuck: number }) => [cuttings, stuck])).toEqual(expect.arrayContaining([[30, 17], [10, 0]]));
+});
+
+test('a permission names several species, and warns of others only', async () => {
+  const [tree, other] = [await build.donorTree(), await build.donorTree()];
+  const both = await build.permission({ taxonIds: [other.taxonId, tree.taxonId] });
+  expect(both.taxonIds).toEqual([other.taxonId, tree.taxonId].sort());
+  expect(codes(await build.trip({ standId: tree.standId, permissionId: both.id, bundles: [build.bundle(tree.id)] }))).toEqual([]);
+
+  const { id: _, used: __, givenBack: ___, ...content } = both;
+  const { etag } = await desk.get(`permissions/${both.id}`);
+  expect((await desk.put(`permissions/${both.id}`, { ...content, taxonIds: [newId()] }, etag)).body.type).toBe('/problems/record/no-such-taxon');
+  expect((await desk.put(`permissions/${both.id}`, { ...content, taxonIds: [other.taxonId] }, etag)).body.taxonIds).toEqual([other.taxonId]);
+});
+
+test('a permission’s trips can be told from others, and a stand’s trees that were cut lately are named before the cut', async () => {
+  const tree = await build.donorTree();
+  const permission = await build.permission();
+  const under = await build.trip({ standId: tree.standId, permissionId: permission.id, wentOn: '2024-10-01', bundles: [build.bundle(tree.id)] });
+  await build.trip({ standId: tree.standId, permissionId: null });
+
+  expect((await desk.get(`trips?permissionId=${permission.id}`)).body.map(({ id }: { id: string }) => id)).toEqual([under.id]);
+  expect((await volunteer.get(`trips/last-cuts?standId=${tree.standId}&on=2026-09-30`)).body).toEqual([{ donorTreeId: tree.id, cutOn: '2024-10-01' }]);
+  expect((await volunteer.get(`trips/last-cuts?standId=${tree.standId}&on=2026-10-01`)).body).toEqual([]);
 });

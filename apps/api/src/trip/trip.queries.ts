@@ -12,7 +12,7 @@ export class TripQueries {
   constructor(private readonly warnings: TripWarningQueries) {}
 
   /** Newest first, with sums instead of bundles. */
-  async list(records: Records, programmeId: string, { standId, after, limit }: TripQuery): Promise<Part<TripInList>> {
+  async list(records: Records, programmeId: string, { standId, permissionId, after, limit }: TripQuery): Promise<Part<TripInList>> {
     const [day = null, id = null] = keysAfter(after, 2) ?? [];
     const rows = await records.$queryRaw<TripInList[]>`
       SELECT t.id, t.went_on::text AS "wentOn", t.stand_id AS "standId", t.permission_id AS "permissionId",
@@ -21,6 +21,7 @@ export class TripQueries {
       FROM trip t LEFT JOIN bundle b ON b.programme_id = t.programme_id AND b.trip_id = t.id
       WHERE t.programme_id = ${programmeId}::uuid
         AND (${standId ?? null}::uuid IS NULL OR t.stand_id = ${standId ?? null}::uuid)
+        AND (${permissionId ?? null}::uuid IS NULL OR t.permission_id = ${permissionId ?? null}::uuid)
         AND (${day}::date IS NULL OR (t.went_on, t.id) < (${day}::date, ${id}::uuid))
       GROUP BY t.programme_id, t.id ORDER BY t.went_on DESC, t.id DESC LIMIT ${limit + 1}`;
     return partOf(rows, limit, (trip) => [trip.wentOn, trip.id]);

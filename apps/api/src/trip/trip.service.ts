@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { BundleContent, BundlePath, NewBundle, NewTrip, Trip, TripContent, TripInList, TripQuery } from '@sprigline/contract';
+import type { BundleContent, BundlePath, LastCut, LastCutQuery, NewBundle, NewTrip, Trip, TripContent, TripInList, TripQuery } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import { asTheHouse } from '../database/context.ts';
 import { asDate } from '../database/day.ts';
@@ -11,6 +11,7 @@ import { refuseIfStale } from '../http/etag.ts';
 import type { Part } from '../http/part-of-list.ts';
 import { PermissionQueries } from '../permission/permission.queries.ts';
 import { TripQueries } from './trip.queries.ts';
+import { TripWarningQueries } from './trip-warning.queries.ts';
 
 @Injectable()
 export class TripService {
@@ -19,10 +20,15 @@ export class TripService {
     private readonly trail: RecordTrail,
     private readonly trips: TripQueries,
     private readonly permissions: PermissionQueries,
+    private readonly warnings: TripWarningQueries,
   ) {}
 
   list(caller: Caller, query: TripQuery): Promise<Part<TripInList>> {
     return this.door.inTransaction(caller, (records) => this.trips.list(records, caller.programmeId, query));
+  }
+
+  lastCuts(caller: Caller, query: LastCutQuery): Promise<LastCut[]> {
+    return this.door.inTransaction(caller, (records) => this.warnings.lastCuts(records, caller.programmeId, query));
   }
 
   /** @throws DomainError `record/unknown` */

@@ -40,3 +40,42 @@ test('a partner is told once by name, and ends after it begins', async () => {
   expect((await desk.put(`partners/${partner.id}`, { name: 'A', since: '2025-01-02', until: '2025-06-01' }, etag)).body).toMatchObject({ since: '2025-01-02', until: '2025-06-01' });
   expect((await mine.put(`partners/${partner.id}`, { name: 'A', since: '2025-01-02' }, '*')).status).toBe(403);
 });
+
+test('people are listed by name, once each, and can be taken off again', async () => {
+  const { body, etag } = await mine.post('workdays', { id: newId(), day: '2026-04-03', personIds: [anna.personId, anna.personId] });
+  expect(body.personIds).toEqual([anna.personId]);
+  expect((await mine.put(`workdays/${body.id}`, { day: '2026-04-03', personIds: [newId()] }, etag)).body.type).toBe('/problems/record/no-such-person');
+  expect((await mine.put(`workdays/${body.id}`, { day: '2026-04-03' }, etag)).body.personIds).toEqual([]);
+});
+
+test('the one page adds up what the day’s entries booked, species by species, and follows corrections', async () => {
+  const house = await build.place();
+  const [juniper, yew] = [await build.donorTree(), await build.donorTree()];
+  const { body: workday } = await mine.post('workdays', { id: newId(), day: '2026-04-04', placeId: house.id, tasks: 'potting', personIds: [anna.personId], others: 2, children: 5, hours: 2.5 });
+  const log = async (sayings: object[], workdayId?: string) => {
+    const entries = sayings.map((saying) => ({ id: newId(), observedOn: '2026-04-04', writtenAt: '2026-04-04T10:00:00Z', ...(workdayId && { workdayId }), saying }));
+    const { body } = await desk.post('entries', { entries });
+    expect(body.entries.map(({ status }: { status: string }) => status)).toEqual(entries.map(() => 'written'));
+    return entries.map(({ id }) => id);
+  };
+  const stuck = (donorTreeId: string, n: number) => ({ kind: 'stuck', batchId: newId(), stickingId: newId(), n, placeId: house.id, donorTreeId });
+  const [one, two, three] = [stuck(juniper.id, 30), stuck(juniper.id, 10), stuck(yew.id, 8)];
+  await log([one]);
+  const ids = await log([
+    two, three,
+    { kind: 'counted', batchId: one.batchId, alive: 25, look: 'tug', dead: [{ n: 3, cause: 'dry' }] },
+    { kind: 'potted', batchId: one.batchId, n: 12, toBatchId: newId(), placeId: house.id },
+    { kind: 'died', batchId: three.batchId, n: 1, cause: 'mould' },
+  ], workday.id);
+
+  const summary = (await theirs.get(`workdays/${workday.id}/summary`)).body;
+  expect(summary).toMatchObject({ people: [anna.name], adults: 3, children: 5, hours: 2.5, peopleHours: 7.5, entries: 5, place: house.name });
+  const of = (taxonId: string) => (taxa: { taxonId: string }[]) => taxa.find((one) => one.taxonId === taxonId);
+  expect(of(juniper.taxonId)(summary.species)).toMatchObject({ stuck: 10, potted: 12, died: 3, unaccounted: 2, batchesCounted: 1, countedAlive: 25, donorTrees: 1, planted: 0 });
+  expect(of(yew.taxonId)(summary.species)).toMatchObject({ stuck: 8, died: 1, potted: 0, batchesCounted: 0 });
+
+  const counted = ids[2]!;
+  await log([{ kind: 'replaced', entryId: counted, sawVersion: counted, reason: 'miscounted', instead: { observedOn: '2026-04-04', saying: { kind: 'counted', batchId: one.batchId, alive: 28, look: 'tug' } } }]);
+  const mended = (await theirs.get(`workdays/${workday.id}/summary`)).body;
+  expect(of(juniper.taxonId)(mended.species)).toMatchObject({ died: 0, unaccounted: 2, countedAlive: 28 });
+});

@@ -39,18 +39,20 @@ export class WorkdayService {
     return this.door.inTransaction(caller, (records) => this.#one(records, caller, id));
   }
 
-  /** @throws DomainError `record/id-reused`, `record/no-such-place` */
+  /** @throws DomainError `record/id-reused`, `record/no-such-place`, `record/no-such-person` */
   make(caller: Caller, workday: NewWorkday): Promise<Workday> {
     const { programmeId, personId } = caller;
     return this.door.inTransaction(caller, async (records) => {
+      const { personIds, ...rest } = workday;
       if (await this.trail.isNew(records, caller, 'workday', workday)) {
-        await records.workday.create({ data: { programmeId, madeBy: personId, ...workday, day: asDate(workday.day) } });
+        await records.workday.create({ data: { programmeId, madeBy: personId, ...rest, day: asDate(workday.day) } });
+        await namePeople(records, programmeId, workday.id, personIds);
       }
       return this.#one(records, caller, workday.id);
     });
   }
 
-  /** @throws DomainError `record/unknown`, `record/not-yours`, `record/no-such-place`, `http/version-stale` */
+  /** @throws DomainError `record/unknown`, `record/not-yours`, `record/no-such-place`, `record/no-such-person`, `http/version-stale` */
   change(caller: Caller, id: string, content: WorkdayContent, seen: string): Promise<Workday> {
     const { programmeId } = caller;
     return this.door.inTransaction(caller, async (records) => {
@@ -59,7 +61,9 @@ export class WorkdayService {
         throw new DomainError('record/not-yours', 'ask a coordinator to change it');
       }
       refuseIfStale(seen, earlier);
-      await records.workday.update({ where: { programmeId_id: { programmeId, id } }, data: { ...content, day: asDate(content.day) } });
+      const { personIds, ...rest } = content;
+      await records.workday.update({ where: { programmeId_id: { programmeId, id } }, data: { ...rest, day: asDate(content.day) } });
+      await namePeople(records, programmeId, id, personIds);
       await this.trail.changed(records, caller, 'workday', id, before(earlier, { ...earlier, ...content }));
       return this.#one(records, caller, id);
     });
@@ -74,6 +78,19 @@ export class WorkdayService {
     const workdayId = { in: rows.map(({ id }) => id) };
     const counts = await records.entry.groupBy({ by: ['workdayId'], where: { programmeId, workdayId }, _count: true });
     const entriesOf = new Map(counts.map(({ workdayId: id, _count }) => [id, _count]));
-    return rows.map((row) => ({ ...row, day: dayOf(row.day), hours: row.hours?.toNumber() ?? null, entries: entriesOf.get(row.id) ?? 0 }));
+    const people = await records.workdayPerson.findMany({ where: { programmeId, workdayId }, orderBy: { personId: 'asc' } });
+    return rows.map((row) => ({
+      ...row,
+      day: dayOf(row.day),
+      hours: row.hours?.toNumber() ?? null,
+      personIds: people.filter((person) => person.workdayId === row.id).map(({ personId }) => personId),
+      entries: entriesOf.get(row.id) ?? 0,
+    }));
   }
+}
+
+/** Who was there; whoever is not named any more is taken off the list. */
+async function namePeople(records: Records, programmeId: string, workdayId: string, personIds: readonly string[]): Promise<void> {
+  await records.workdayPerson.deleteMany({ where: { programmeId, workdayId, personId: { notIn: [...personIds] } } });
+  await records.workdayPerson.createMany({ data: [...new Set(personIds)].map((personId) => ({ programmeId, workdayId, personId })), skipDuplicates: true });
 }

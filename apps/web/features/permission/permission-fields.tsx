@@ -6,6 +6,7 @@ import { choicesOf } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { DayField } from '../../ui/form/day-field.tsx';
 import { ProseField } from '../../ui/form/prose-field.tsx';
+import { SeveralField } from '../../ui/form/several-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 
 interface PermissionFieldsProps {
@@ -22,7 +23,7 @@ export function PermissionFields({ permission, stands, taxa, today }: Permission
       <TextField name="grantedBy" value={permission?.grantedBy} hint={hints.grantedBy} />
       <TextField name="land" value={permission?.land} hint={hints.land} />
       <ChoiceField name="standId" isOptional value={permission?.standId} choices={choicesOf(stands)} />
-      <ChoiceField name="taxonId" isOptional value={permission?.taxonId} choices={taxa.map(({ id, commonName, scientificName }) => ({ value: id, words: commonName ?? scientificName }))} />
+      <SeveralField name="taxonIds" isOptional values={permission?.taxonIds ?? []} hint={hints.taxonIds} choices={taxa.map(({ id, commonName, scientificName }) => ({ value: id, words: commonName ?? scientificName }))} />
       <TextField name="quota" keypad="numeric" isOptional value={permission?.quota} hint={hints.quota} />
       <DayField name="validFrom" today={today} value={permission?.validFrom} isOpen />
       <DateField name="validUntil" isOptional value={permission?.validUntil} />

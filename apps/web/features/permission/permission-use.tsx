@@ -8,7 +8,7 @@ export function PermissionUse({ permission: { used, quota } }: { permission: Per
   if (quota === null) return t('usedFreely', { used });
   return (
     <>
-      {t('usedOf', { used, quota })} {used > quota && <Flag tone="grave">{t('over')}</Flag>}
+      {t('usedOf', { used, quota })} {used > quota ? <Flag tone="grave">{t('over')}</Flag> : <span className="text-ink-soft">({t('left', { n: quota - used })})</span>}
     </>
   );
 }

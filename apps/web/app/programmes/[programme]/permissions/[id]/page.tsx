@@ -1,6 +1,9 @@
-import { Permission } from '@sprigline/contract';
+import { Permission, TripInList } from '@sprigline/contract';
 import { getMessages } from 'next-intl/server';
+import { z } from 'zod';
+import { GivenBack } from '../../../../../features/permission/given-back.tsx';
 import { PermissionTime } from '../../../../../features/permission/permission-time.tsx';
+import { PermissionTrips } from '../../../../../features/permission/permission-trips.tsx';
 import { PermissionUse } from '../../../../../features/permission/permission-use.tsx';
 import { nameIn, standsOf, taxaOf, taxonName } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
@@ -17,8 +20,8 @@ export const generateMetadata = titled(({ permissions }) => permissions.kind);
 
 export default async function PermissionPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [permission, stands, taxa, { isDesk, today }, { permissions: said }] = await Promise.all([
-    read(apiOf(programme, 'permissions', id), Permission), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(),
+  const [permission, trips, stands, taxa, { isDesk, today }, { permissions: said }] = await Promise.all([
+    read(apiOf(programme, 'permissions', id), Permission), read(`${apiOf(programme, 'trips')}?permissionId=${id}&limit=200`, z.array(TripInList)), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(),
   ]);
   return (
     <>
@@ -30,15 +33,16 @@ export default async function PermissionPage({ params }: { params: Promise<{ pro
         facts={[
           { term: said.fields.grantedBy, says: permission.grantedBy },
           { term: said.fields.standId, says: permission.standId && nameIn(stands, permission.standId) },
-          { term: said.fields.taxonId, says: permission.taxonId && taxonName(taxa, permission.taxonId) },
+          { term: said.fields.taxonIds, says: permission.taxonIds.map((taxonId) => taxonName(taxa, taxonId)).join(', ') || null },
           { term: said.used, says: <PermissionUse permission={permission} /> },
           { term: said.valid, says: <PermissionTime permission={permission} today={today} /> },
           { term: said.fields.terms, says: permission.terms },
           { term: said.fields.document, says: permission.document },
-          { term: said.fields.plantsOwedBack, says: String(permission.plantsOwedBack) },
+          { term: said.givenBack, says: <GivenBack permission={permission} /> },
         ]}
       />
       <div className="mt-8"><Caution>{said.caution}</Caution></div>
+      <div className="mt-10"><PermissionTrips programme={programme} trips={trips} stands={stands} /></div>
     </>
   );
 }

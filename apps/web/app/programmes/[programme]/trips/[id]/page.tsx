@@ -1,4 +1,4 @@
-import { DonorTree, Trip } from '@sprigline/contract';
+import { DonorTree, LastCut, Trip } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
 import { AddBundleForm } from '../../../../../features/trip/add-bundle-form.tsx';
@@ -24,7 +24,8 @@ export const generateMetadata = titled(({ trips }) => trips.kind);
 export default async function TripPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
   const trip = await read(apiOf(programme, 'trips', id), Trip);
-  const [trees, stands, { isDesk }, { trips: said }, t] = await Promise.all([
+  const [cuts, trees, stands, { isDesk }, { trips: said }, t] = await Promise.all([
+    read(`${apiOf(programme, 'trips', 'last-cuts')}?standId=${trip.standId}&on=${trip.wentOn}`, z.array(LastCut)),
     read(`${apiOf(programme, 'donor-trees')}?standId=${trip.standId}&limit=200`, z.array(DonorTree)), standsOf(programme), workplaceOf(programme), getMessages(), getTranslations('trips'),
   ]);
   return (
@@ -50,7 +51,7 @@ export default async function TripPage({ params }: { params: Promise<{ programme
         {trees.length === 0 ? (
           <Empty act={<ButtonLink href={`${pageOf(programme, 'donor-trees', 'new')}?standId=${trip.standId}`}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
         ) : (
-          <AddBundleForm programme={programme} tripId={id} bundleId={newId()} trees={trees} />
+          <AddBundleForm programme={programme} tripId={id} bundleId={newId()} trees={trees} cuts={cuts} />
         )}
       </Section>
       <TripNoteSection programme={programme} tripId={id} isDesk={isDesk} />
