@@ -9,6 +9,7 @@ import { DeterminationModule } from './determination/determination.module.ts';
 import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
+import { HoldModule } from './hold/hold.module.ts';
 import { HttpModule } from './http/http.module.ts';
 import { KeyModule } from './key/key.module.ts';
 import { LabelModule } from './label/label.module.ts';
@@ -44,8 +45,8 @@ export class AppModule {
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
         TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
-        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
-        WorkListModule, RequestModule,
+        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
+        RequestModule, HoldModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -6,6 +6,7 @@ import entries from './en/entries.json' with { type: 'json' };
 import exactPlace from './en/exact-place.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
+import origins from './en/origins.json' with { type: 'json' };
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
@@ -27,6 +28,6 @@ import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 
 export const messages = {
-  account, batches, donorTrees, entries, exactPlace, home, imports, partners, people, permissions, places, programmes, recipes, readings, refusals,
+  account, batches, donorTrees, entries, exactPlace, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
 };

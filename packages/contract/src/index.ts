@@ -8,6 +8,7 @@ export * from './entry/around.ts';
 export * from './entry/moved.ts';
 export * from './entry/seen.ts';
 export * from './entry/words.ts';
+export * from './hold.ts';
 export * from './import.ts';
 export * from './key.ts';
 export * from './label.ts';

@@ -1,8 +1,9 @@
 import 'server-only';
-import { type Batch, BatchInList } from '@sprigline/contract';
+import { type Batch, BatchInList, PossibleSticking } from '@sprigline/contract';
 import { z } from 'zod';
+import { sayDay } from '../../lib/calendar.ts';
 import { freeLabels } from '../../lib/free-labels.ts';
-import { partnersOf, placesOf } from '../../lib/lists.ts';
+import { partnersOf, placesOf, recipesOf } from '../../lib/lists.ts';
 import { newId } from '../../lib/new-id.ts';
 import { read } from '../../lib/read.ts';
 import { apiOf } from '../../lib/workplace.ts';
@@ -14,12 +15,16 @@ import { labelOf } from './line-nodes.ts';
 
 /** All that the form of an act chooses from. */
 export async function actChoices(programme: string, batch: Batch, act: Act): Promise<ActChoices> {
-  const [places, partners, others, [label]] = await Promise.all([
+  const [places, partners, others, [label], possible, recipes] = await Promise.all([
     placesOf(programme), partnersOf(programme), act === 'join' ? siblingsOf(programme, batch) : [], freeLabels(programme, 1),
+    act === 'identify' ? read(apiOf(programme, 'batches', batch.id, 'possible-stickings'), z.array(PossibleSticking)) : [], act === 'restick' ? recipesOf(programme) : [],
   ]);
   return {
     label,
     toBatchId: newId(),
+    newStickingId: newId(),
+    stickings: possible.map(({ id, donorTree, fromLabel, stuckOn }) => ({ value: id, words: [donorTree?.label, fromLabel, stuckOn && sayDay(stuckOn)].filter(Boolean).join(', ') })),
+    recipes: recipes.flatMap(({ name, versions: [newest] }) => (newest ? [{ value: newest.id, words: `${name} (${newest.version})` }] : [])),
     places: placeChoices(places, act === 'plant' || batch.stage === 'planted' ? isAtSite : isInNursery),
     partners: choicesOf(partners.filter(({ until }) => until === null)),
     partnerPlaces: placeChoices(places, ({ kind, partnerId }) => kind === 'partner' || partnerId !== null),

@@ -10,6 +10,7 @@ import { RadioField } from '../../ui/form/radio-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { TickField } from '../../ui/form/tick-field.tsx';
 import type { Act } from './acts.ts';
+import { HoldFields, LineageFields } from './lineage-fields.tsx';
 import { DeadLines } from './dead-lines.tsx';
 
 export interface ActChoices {
@@ -22,6 +23,11 @@ export interface ActChoices {
   readonly partnerPlaces: readonly Choice[];
   /** A label that is likely to be free. */
   readonly label: string | undefined;
+  /** Stickings that plants of a mixed batch may be of. */
+  readonly stickings: readonly Choice[];
+  readonly recipes: readonly Choice[];
+  /** Id of the sticking that may be opened. */
+  readonly newStickingId: string;
   /** Id of the batch that may be opened. */
   readonly toBatchId: string;
 }
@@ -40,6 +46,8 @@ export function ActFields(props: ActFieldsProps) {
   if (act === 'count' || act === 'check') return <SeenFields {...props} />;
   if (act === 'lift' || act === 'pot' || act === 'plant' || act === 'move') return <OnwardFields {...props} />;
   if (act === 'join' || act === 'give') return <HandedFields {...props} />;
+  if (act === 'restick' || act === 'identify') return <LineageFields act={act} choices={props.choices} />;
+  if (act === 'hold' || act === 'release') return <HoldFields act={act} />;
   return <LossFields {...props} />;
 }
 

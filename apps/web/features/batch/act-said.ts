@@ -25,6 +25,12 @@ export function actSaid(act: Act, batchId: string, form: FormData): object {
       return { kind: 'noted', batchId, text: words('text') };
     case 'lift': case 'pot': case 'plant':
       return { kind: GOES_ON[act], batchId, n, toBatchId: words('toBatchId'), placeId: words('placeId'), label: words('label'), container: words('container'), medium: words('medium'), ...(isTicked(form, `${SAYING}leavesNone`) ? { leavesNone: true } : {}) };
+    case 'restick':
+      return { kind: 'restuck', batchId, n, toBatchId: words('toBatchId'), stickingId: words('stickingId'), placeId: words('placeId'), recipeVersionId: words('recipeVersionId'), rows: words('rows'), label: words('label'), medium: words('medium') };
+    case 'identify':
+      return { kind: 'identified', batchId, n, stickingId: words('stickingId'), toBatchId: words('toBatchId'), placeId: words('placeId'), label: words('label') };
+    case 'hold': case 'release':
+      return { kind: act === 'hold' ? 'held' : 'released', batchId, reason: words('reason'), sample: words('sample'), result: words('result') };
     case 'move':
       return n === undefined
         ? { kind: 'moved', batchId, placeId: words('placeId'), container: words('container'), medium: words('medium') }

@@ -5,9 +5,9 @@ import { ButtonLink } from '../../ui/button-link.tsx';
 import { actsFor } from './acts.ts';
 
 /** What can be done with a batch: what its stage is for first, the rest behind. */
-export function BatchActs({ programme, batch: { id, stage, held } }: { programme: string; batch: Batch }) {
+export function BatchActs({ programme, batch: { id, stage, held, isMixed } }: { programme: string; batch: Batch }) {
   const { batches: said, sorting } = useMessages();
-  const acts = actsFor(stage, held).map((act) => ({ act: act as string, href: pageOf(programme, 'batches', id, act), words: said.acts[act] }));
+  const acts = actsFor({ stage, held, isMixed }).map((act) => ({ act: act as string, href: pageOf(programme, 'batches', id, act), words: said.acts[act] }));
   // Sorting says at once what else takes four pages.
   if ((stage === 'cutting' || stage === 'liner') && !held) acts.splice(1, 0, { act: 'sort', href: pageOf(programme, 'batches', id, 'sort'), words: sorting.act });
   const [first, second, third, ...rest] = acts;

@@ -22,7 +22,7 @@ interface MendFormProps {
 export function MendForm({ target, act, was, day, minute, isCutting, workplace: { today, zone } }: MendFormProps) {
   const said = useMessages().batches;
   // Only entries that lead nowhere else are mended here, so there is nothing to choose from.
-  const choices = { places: [], joinable: [], partners: [], partnerPlaces: [], label: undefined, toBatchId: newId() };
+  const choices = { places: [], joinable: [], partners: [], partnerPlaces: [], label: undefined, stickings: [], recipes: [], newStickingId: newId(), toBatchId: newId() };
   return (
     <div className="mb-12">
       <EntryForm

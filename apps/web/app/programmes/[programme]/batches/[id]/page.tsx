@@ -2,6 +2,7 @@ import { Batch } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { BatchActs } from '../../../../../features/batch/batch-acts.tsx';
+import { LineageNotice } from '../../../../../features/batch/lineage-notice.tsx';
 import { BatchFacts } from '../../../../../features/batch/batch-facts.tsx';
 import { BatchFlags } from '../../../../../features/batch/batch-flags.tsx';
 import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
@@ -38,6 +39,7 @@ export default async function BatchPage({ params }: BatchPageProps) {
       </PageHeading>
       <BatchActs programme={programme} batch={batch} />
       <FamilyLine programme={programme} batch={batch} />
+      <LineageNotice programme={programme} batch={batch} isDesk={workplace.isDesk} />
       <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
       <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
       <Stays stays={batch.stays} />

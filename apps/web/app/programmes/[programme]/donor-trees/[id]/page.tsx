@@ -2,6 +2,8 @@ import { DonorTree } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { DescentSection } from '../../../../../features/donor-tree/descent-section.tsx';
 import { DonorTreeFacts } from '../../../../../features/donor-tree/donor-tree-facts.tsx';
+import { CloneSection } from '../../../../../features/origin/clone-section.tsx';
+import { SightingSection } from '../../../../../features/origin/sighting-section.tsx';
 import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place-facts.tsx';
 import { nameIn, standsOf, taxaOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
@@ -33,6 +35,8 @@ export default async function DonorTreePage({ params }: { params: Promise<{ prog
         <DonorTreeFacts programme={programme} tree={tree} stands={stands} taxa={taxa} />
       </div>
       <DescentSection programme={programme} treeId={id} />
+      <CloneSection programme={programme} treeId={id} isDesk={isDesk} />
+      <SightingSection programme={programme} treeId={id} />
       <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />
     </>
   );
