@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { IncidentKind, Severity, TreatmentKind } from './entry/around.ts';
 import { Look, Stage } from './entry/words.ts';
+import { Regime } from './regime.ts';
 import { Day, Id, PageQuery } from './shapes.ts';
 import { BooksShown, FlagCode, MovementShown } from './written.ts';
 
@@ -114,16 +116,33 @@ export const HistoryItem = z.object({
 });
 export type HistoryItem = z.infer<typeof HistoryItem>;
 
-/** Where a batch stood, and what went wrong there meanwhile. */
+/** Where a batch stood, and what went wrong or was done there meanwhile. */
 export const StayShown = z.object({
   place: Named.nullable(),
   from: Day,
   until: Day.nullable(),
   incidents: z.array(
-    z.object({ entryId: z.uuid(), what: z.string(), severity: z.string(), from: Day, until: Day, detail: z.string().nullable(), placeName: z.string() }),
+    z.object({
+      entryId: z.uuid(), what: IncidentKind, severity: Severity, from: Day,
+      /** Empty while it is open. */
+      until: Day.nullable(),
+      detail: z.string().nullable(), placeName: z.string(),
+    }),
   ),
+  /** Of the place, not of the batch itself: those are entries of its history. */
+  treatments: z.array(z.object({ entryId: z.uuid(), what: TreatmentKind, day: Day, product: z.string().nullable(), placeName: z.string() })),
 });
 export type StayShown = z.infer<typeof StayShown>;
+
+/** Under which regime a batch stood, read from where it stood when. */
+export const ExposureShown = z.object({
+  from: Day,
+  /** Empty: still so. */
+  until: Day.nullable(),
+  /** Null: nobody told one for that place or any around it. */
+  regime: Regime.extend({ placeName: z.string() }).nullable(),
+});
+export type ExposureShown = z.infer<typeof ExposureShown>;
 
 /** Answer of GET batches/:id. */
 export const Batch = BatchInList.extend({
@@ -136,6 +155,8 @@ export const Batch = BatchInList.extend({
   /** In content order. */
   history: z.array(HistoryItem),
   stays: z.array(StayShown),
+  /** The first one first. */
+  exposure: z.array(ExposureShown),
 });
 export type Batch = z.infer<typeof Batch>;
 

@@ -21,7 +21,16 @@ export const PlaceContent = z.strictObject({
 export type PlaceContent = z.infer<typeof PlaceContent>;
 
 /** A tray is a thing: emptied, cleaned and filled anew. */
-export const NewFilling = z.strictObject({ id: Id, filledOn: Day, medium: Words, howCleaned: orNothing(Words) });
+export const NewFilling = z.strictObject({
+  id: Id,
+  filledOn: Day,
+  medium: Words,
+  /** As the bag says, so that a bad lot can be followed. */
+  mediumLot: orNothing(Words),
+  howCleaned: orNothing(Words),
+  /** Plants stood in it all the while, and still do: said by whoever filled it. */
+  plantsStayed: z.boolean().default(false),
+});
 export type NewFilling = z.infer<typeof NewFilling>;
 
 export const Filling = z.object(NewFilling.shape);
@@ -65,3 +74,7 @@ export type PlaceInTree = z.infer<typeof PlaceInTree>;
 /** A tray carried elsewhere, with all it holds. */
 export const NewPlaceMove = z.strictObject({ id: Id, toPlaceId: orNothing(Id), movedOn: Day });
 export type NewPlaceMove = z.infer<typeof NewPlaceMove>;
+
+/** Body of PUT places/walk: all that lie in one place, or in none, in the order in which they are walked. */
+export const WalkingOrder = z.strictObject({ parentId: orNothing(Id), placeIds: z.array(Id).min(1).max(2_000) });
+export type WalkingOrder = z.infer<typeof WalkingOrder>;

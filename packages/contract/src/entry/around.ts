@@ -22,28 +22,71 @@ const namesOneOrSeveral = (said: Record<string, unknown>): boolean => (said['bat
 export const Held = z.strictObject({ kind: z.literal('held'), ...holding }).refine(namesOneOrSeveral, ONE);
 export const Released = z.strictObject({ kind: z.literal('released'), ...holding }).refine(namesOneOrSeveral, ONE);
 
-/** Water, feed, spray, vented, cleaned. Sprays name product, registration number, rate and re-entry. */
+export const TreatmentKind = z.enum(['water', 'feed', 'spray', 'vented', 'cleaned']);
+export type TreatmentKind = z.infer<typeof TreatmentKind>;
+
+/** What whoever enters next, or an inspector, has to be told of a spray. "Not known" is an answer, nothing is none. */
+const OF_A_SPRAY = ['product', 'registration', 'rate', 'appliedBy', 'reentryHours'] as const;
+
+/** Water, feed, spray, vented, cleaned. Sprays name product, registration number, rate, by whom and re-entry. */
 export const Treated = z
   .strictObject({
     kind: z.literal('treated'), ...subject,
-    what: z.enum(['water', 'feed', 'spray', 'vented', 'cleaned']),
-    product: Words.optional(), registration: Words.optional(), rate: Words.optional(), reentry: Words.optional(),
+    what: TreatmentKind,
+    product: Words.optional(), registration: Words.optional(), rate: Words.optional(), appliedBy: Words.optional(),
+    /** Hours until somebody may go in without protection, as the label says. */
+    reentryHours: z.number({ error: 'must be a number of hours' }).min(0).max(2_160).optional(),
+    /** The same in the label's words. */
+    reentry: Words.optional(),
   })
-  .refine(namesOne, ONE);
+  .refine(namesOne, ONE)
+  .superRefine((said, context) => {
+    if (said.what !== 'spray') return;
+    for (const name of OF_A_SPRAY) {
+      const isTold = said[name] !== undefined || (name === 'reentryHours' && said.reentry !== undefined);
+      if (!isTold) context.addIssue({ code: 'custom', path: [name], message: 'a spray needs it; write what the label says' });
+    }
+  });
+
+export const IncidentKind = z.enum(['lightsOff', 'airOff', 'timerFailed', 'heatOff', 'frost', 'mould', 'flood', 'dry', 'other']);
+export type IncidentKind = z.infer<typeof IncidentKind>;
+
+export const Severity = z.enum(['slight', 'serious', 'severe']);
+export type Severity = z.infer<typeof Severity>;
 
 /** From the latest known good until, at a place. */
-export const Incident = z.strictObject({
-  kind: z.literal('incident'), placeId: Id,
-  what: z.enum(['timerFailed', 'heatOff', 'frost', 'mould', 'flood', 'dry', 'other']),
-  severity: z.enum(['slight', 'serious', 'severe']),
-  lastGoodOn: Day.optional(), untilDay: Day.optional(), detail: Prose.optional(),
-});
+export const Incident = z
+  .strictObject({
+    kind: z.literal('incident'), placeId: Id,
+    what: IncidentKind,
+    severity: Severity,
+    /** Left out: the day on which it was seen. */
+    lastGoodOn: Day.optional(),
+    /** When it was right again. Left out: it is open, until a round sees it right. */
+    untilDay: Day.optional(),
+    detail: Prose.optional(),
+  })
+  .refine(({ lastGoodOn, untilDay }) => lastGoodOn === undefined || untilDay === undefined || lastGoodOn <= untilDay, {
+    path: ['untilDay'], error: 'must not lie before it was last known good',
+  });
 
-/** Text or a measurement on anything; "looked over, nothing to report" is one, never a count. */
+/** What is looked at before the batches of a place: lights on, air or mist on, heat on, lid wet, mould seen. */
+export const Tap = z.enum(['lights', 'air', 'heat', 'lid', 'mould']);
+export type Tap = z.infer<typeof Tap>;
+
+export const TapAnswer = z.enum(['yes', 'no', 'notHere']);
+export type TapAnswer = z.infer<typeof TapAnswer>;
+
+/** Text, a measurement, or how a place was found; "looked over, nothing to report" is one, never a count. */
 export const Noted = z
   .strictObject({
     kind: z.literal('noted'), ...subject, text: Prose.optional(),
     measured: z.strictObject({ what: Words, value: z.number(), unit: Words }).optional(),
+    /** At a place: what was found, tap by tap; what was not looked at is left out. */
+    conditions: z.partialRecord(Tap, TapAnswer).optional(),
   })
   .refine(namesOne, ONE)
-  .refine((said) => said.text !== undefined || said.measured !== undefined, { path: ['text'], error: 'say something, or measure something' });
+  .refine((said) => said.conditions === undefined || (said.placeId !== undefined && Object.keys(said.conditions).length > 0), {
+    path: ['conditions'], error: 'are told of a place, at least one of them',
+  })
+  .refine((said) => said.text !== undefined || said.measured !== undefined || said.conditions !== undefined, { path: ['text'], error: 'say something, or measure something' });

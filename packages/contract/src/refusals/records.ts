@@ -19,5 +19,12 @@ export const RECORD_REFUSALS = {
   'place/not-a-tray': { status: 422, title: 'Only a tray is filled' },
   'clone/of-itself': { status: 422, title: 'Name two trees' },
   'clone/other-species': { status: 422, title: 'Those are two species' },
+  'place/plants-stand-there': { status: 409, title: 'Plants stand in that tray' },
+  'place/other-neighbours': { status: 409, title: 'Other places lie there by now' },
+  'regime/day-taken': { status: 409, title: 'A regime of that place begins on that day' },
+  'climate/moment-taken': { status: 409, title: 'Something else was read there at that moment' },
+  'climate/moment-in-future': { status: 422, title: 'That moment has not come yet' },
+  'climate/not-a-temperature': { status: 422, title: 'That is no temperature' },
+  'incident/unknown': { status: 404, title: 'No such incident' },
   'trip/bundle-is-stuck': { status: 409, title: 'Cuttings of this bundle have been stuck' },
 } as const;
