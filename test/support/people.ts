@@ -24,7 +24,7 @@ export function newId(): string {
  *
  * @returns headers for `app.inject`; `idOf` gives the person's id
  */
-export async function signedIn(api: TestApi, role: TestRole, programme = 'harrowdale', options: { seesExact?: boolean } = {}): Promise<SessionHeaders> {
+export async function signedIn(api: TestApi, role: TestRole, programme = 'harrowdale', options: { seesExact?: boolean; partnerId?: string } = {}): Promise<SessionHeaders> {
   return (await member(api, role, programme, options)).headers;
 }
 
@@ -36,10 +36,10 @@ export interface Member {
   readonly name: string;
 }
 
-export async function member(api: TestApi, role: TestRole, programme = 'harrowdale', { seesExact = false } = {}): Promise<Member> {
+export async function member(api: TestApi, role: TestRole, programme = 'harrowdale', { seesExact = false, partnerId: ofPartner }: { seesExact?: boolean; partnerId?: string } = {}): Promise<Member> {
   return asOwner(api, async (sql) => {
     const programmeId = await programmeOf(sql, programme);
-    const partnerId = role === 'partner' ? await partnerOf(sql, programmeId) : null;
+    const partnerId = role === 'partner' ? (ofPartner ?? (await partnerOf(sql, programmeId))) : null;
     const [personId, userId] = [newId(), randomBytes(12).toString('hex')];
     const name = `${role} ${userId.slice(0, 6)}`;
     await sql.query('INSERT INTO auth."user" (id, name, email) VALUES ($1, $2, $3)', [userId, name, `${userId}@example.org`]);

@@ -17,6 +17,8 @@ export const BatchQuery = PageQuery.extend({
   stickingId: Id.optional(),
   taxonId: Id.optional(),
   stage: Stage.optional(),
+  /** How it concerns a partner: of their stand, at their site, in their hands. */
+  relation: z.enum(['stand', 'site', 'hands']).optional(),
   /** `alive`: with plants; `empty`: without. */
   state: z.enum(['alive', 'empty']).optional(),
 });

@@ -14,6 +14,7 @@ export * from './import.ts';
 export * from './incident.ts';
 export * from './key.ts';
 export * from './label.ts';
+export * from './ours.ts';
 export * from './partner.ts';
 export * from './people.ts';
 export * from './permission.ts';

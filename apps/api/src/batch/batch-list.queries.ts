@@ -23,6 +23,7 @@ export class BatchListQueries {
       given((n) => `k.donor_tree_id = ${n}`, query.donorTreeId),
       given((n) => `b.sticking_id = ${n}`, query.stickingId),
       given((n) => `k.taxon_id = ${n}`, query.taxonId),
+      given((n) => `EXISTS (SELECT FROM batch_partner r WHERE r.programme_id = $1 AND r.batch_id = b.id AND r.relation = ${n})`, query.relation),
       given((n) => `b.stage = ${n}`, query.stage),
       query.state ? ` AND s.balance ${query.state === 'alive' ? '> 0' : '= 0'}` : '',
       day === undefined ? '' : given((n) => `(b.opened_on, b.id) < (${n}::date, $${values.length + 1}::uuid)`, day),

@@ -26,7 +26,7 @@ export class BatchController {
 
   /** One batch: its family line, its books, its history and where it stood. */
   @Get('batches/:id')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Batch })
   one(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<Batch> {
     return this.batches.one(caller, id);
@@ -34,7 +34,7 @@ export class BatchController {
 
   /** All that came of a donor tree. */
   @Get('donor-trees/:id/descent')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Descent })
   descent(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<Descent> {
     return this.batches.descent(caller, id);

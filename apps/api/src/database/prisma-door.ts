@@ -32,8 +32,22 @@ export class PrismaDoor implements OnApplicationShutdown {
   /**
    * One request is one unit of work: everything in it is written, or nothing.
    * `work` may run again, so it must have no effect outside the database.
+   *
+   * What was read stays true until it is written: a check on it needs no locks of its own.
    */
   async inTransaction<T>(context: Context, work: (records: Records) => Promise<T>): Promise<T> {
+    return this.#tried(context, work, 'RepeatableRead');
+  }
+
+  /**
+   * The same for work that first waits for a lock, and then has to see what was written
+   * while it waited. Whatever it checks must be held by that lock.
+   */
+  async behindALock<T>(context: Context, work: (records: Records) => Promise<T>): Promise<T> {
+    return this.#tried(context, work, 'ReadCommitted');
+  }
+
+  async #tried<T>(context: Context, work: (records: Records) => Promise<T>, isolationLevel: Prisma.TransactionIsolationLevel): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
         return await this.#client.$transaction(
@@ -41,8 +55,7 @@ export class PrismaDoor implements OnApplicationShutdown {
             await records.$executeRawUnsafe(settingsFor(context));
             return work(records);
           },
-          // What was read stays true until it is written: a check on it needs no locks of its own.
-          { isolationLevel: 'RepeatableRead', maxWait: WAIT_MS, timeout: WAIT_MS },
+          { isolationLevel, maxWait: WAIT_MS, timeout: WAIT_MS },
         );
       } catch (error) {
         if (attempt >= TRIES || !isCrossed(error)) throw error;

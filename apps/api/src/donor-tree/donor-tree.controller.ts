@@ -13,7 +13,7 @@ export class DonorTreeController {
 
   /** By label, in parts; the next part stands in `Link`. */
   @Get()
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: DonorTree.array() })
   async list(
     @Param({ schema: ProgrammePath }) _: ProgrammePath,
@@ -26,7 +26,7 @@ export class DonorTreeController {
   }
 
   @Get(':id')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Tagged()
   @SerializeOptions({ schema: DonorTree })
   one(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<DonorTree> {

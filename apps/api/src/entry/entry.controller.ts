@@ -11,7 +11,7 @@ export class EntryController {
   /** Writes entries and answers item by item; a bad one does not keep the others out, unless they are sent `together`. */
   @Post()
   @HttpCode(200)
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Written })
   write(
     @Param({ schema: ProgrammePath }) _path: ProgrammePath,
@@ -24,7 +24,7 @@ export class EntryController {
   /** What the books would make of them. Nothing is written. */
   @Post('preview')
   @HttpCode(200)
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Previewed })
   preview(
     @Param({ schema: ProgrammePath }) _path: ProgrammePath,

@@ -4,6 +4,7 @@ import { DomainError } from '@sprigline/domain';
 import { asDate, asDateOrNull } from '../database/day.ts';
 import { PrismaDoor, type Records } from '../database/prisma-door.ts';
 import { before, RecordTrail } from '../database/record-trail.ts';
+import { WhoMaySeeQueries } from '../entry/who-may-see.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import { refuseIfStale } from '../http/etag.ts';
 import { PlaceQueries } from './place.queries.ts';
@@ -16,6 +17,7 @@ export class PlaceService {
     private readonly trail: RecordTrail,
     private readonly places: PlaceRecordQueries,
     private readonly queries: PlaceQueries,
+    private readonly whoMaySee: WhoMaySeeQueries,
   ) {}
 
   /** @throws DomainError `record/unknown` */
@@ -46,12 +48,14 @@ export class PlaceService {
   /** @throws DomainError `record/unknown`, `record/name-taken`, `record/no-such-partner`, `place/not-empty`, `place/not-a-tray`, `http/version-stale` */
   change(caller: Caller, id: string, content: PlaceContent, seen: string): Promise<Place> {
     const { programmeId } = caller;
-    return this.door.inTransaction(caller, async (records) => {
+    return this.door.behindALock(caller, async (records) => {
+      await this.whoMaySee.hold(records, programmeId);
       const earlier = await this.places.one(records, programmeId, id);
       refuseIfStale(seen, earlier);
       if (content.rows !== null && earlier.kind !== 'tray') throw new DomainError('place/not-a-tray', 'only a tray has rows');
       if (content.closedOn !== null && earlier.closedOn === null) await this.#refuseWhilePlantsAreThere(records, programmeId, id);
       await records.place.update({ where: { programmeId_id: { programmeId, id } }, data: { ...content, closedOn: asDateOrNull(content.closedOn) } });
+      if (earlier.partnerId !== content.partnerId) await this.whoMaySee.placeChanged(records, programmeId, id);
       await this.trail.changed(records, caller, 'place', id, before(earlier, { ...earlier, ...content }));
       return this.places.one(records, programmeId, id);
     });

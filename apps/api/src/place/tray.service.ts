@@ -4,6 +4,7 @@ import { DomainError } from '@sprigline/domain';
 import { asDate } from '../database/day.ts';
 import { PrismaDoor, type Records } from '../database/prisma-door.ts';
 import { RecordTrail } from '../database/record-trail.ts';
+import { WhoMaySeeQueries } from '../entry/who-may-see.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import { PlaceQueries } from './place.queries.ts';
 import { PlaceRecordQueries } from './place-record.queries.ts';
@@ -16,6 +17,7 @@ export class TrayService {
     private readonly trail: RecordTrail,
     private readonly places: PlaceRecordQueries,
     private readonly queries: PlaceQueries,
+    private readonly whoMaySee: WhoMaySeeQueries,
   ) {}
 
   /** @throws DomainError `record/unknown`, `record/id-reused`, `place/not-a-tray` */
@@ -40,7 +42,8 @@ export class TrayService {
   move(caller: Caller, placeId: string, move: NewPlaceMove): Promise<Place> {
     const { programmeId, personId } = caller;
     const { id, toPlaceId, movedOn } = move;
-    return this.door.inTransaction(caller, async (records) => {
+    return this.door.behindALock(caller, async (records) => {
+      await this.whoMaySee.hold(records, programmeId);
       const { kind, parentId } = await this.places.one(records, programmeId, placeId);
       if (kind === 'site' || kind === 'plot') throw new DomainError('place/holds-no-places', `a ${kind} stays where it is`);
       if (await this.trail.isNew(records, caller, 'place-move', move)) {
@@ -49,6 +52,7 @@ export class TrayService {
         const told = { programmeId, id, placeId, movedBy: personId, movedOn: asDate(movedOn) };
         await records.placeMove.create({ data: { ...told, fromParentId: parentId, toParentId: toPlaceId } });
         await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
+        await this.whoMaySee.placeChanged(records, programmeId, placeId);
       }
       return this.places.one(records, programmeId, placeId);
     });

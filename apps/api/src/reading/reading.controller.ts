@@ -13,14 +13,14 @@ export class ReadingController {
 
   /** Plants and donors side by side, stage by stage, for each group of the chosen stickings. */
   @Get('funnels')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Funnels })
   funnels(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: FunnelQuery }) query: FunnelQuery, @TheCaller() caller: Caller): Promise<Funnels> {
     return this.readings.funnels(caller, query);
   }
 
   @Get('funnels.csv')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Header('content-type', CSV)
   @Header('content-disposition', 'attachment; filename="funnels.csv"')
   async funnelsCsv(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: FunnelQuery }) query: FunnelQuery, @TheCaller() caller: Caller): Promise<string> {
@@ -29,14 +29,14 @@ export class ReadingController {
 
   /** Donors at every stage, one stand and species at a time. */
   @Get('diversity')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Diversity })
   diversity(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: ReadingFilter }) filter: ReadingFilter, @TheCaller() caller: Caller): Promise<Diversity> {
     return this.readings.diversity(caller, filter);
   }
 
   @Get('diversity.csv')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Header('content-type', CSV)
   @Header('content-disposition', 'attachment; filename="diversity.csv"')
   async diversityCsv(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Query({ schema: ReadingFilter }) filter: ReadingFilter, @TheCaller() caller: Caller): Promise<string> {
@@ -77,7 +77,7 @@ export class ReadingController {
 
   /** What the filters of a reading can be set to. */
   @Get('choices')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: ReadingChoices })
   choices(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<ReadingChoices> {
     return this.readings.choices(caller);

@@ -11,14 +11,14 @@ export class SiteController {
 
   /** All sites of the programme with their plots, in walking order. */
   @Get()
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Site.array() })
   list(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<Site[]> {
     return this.sites.list(caller);
   }
 
   @Get(':id')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Tagged()
   @SerializeOptions({ schema: Site })
   one(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<Site> {

@@ -4,8 +4,10 @@ import { DomainError, generalisedPosition } from '@sprigline/domain';
 import { known } from '../database/known.ts';
 import { PrismaDoor, type Records } from '../database/prisma-door.ts';
 import { before, RecordTrail } from '../database/record-trail.ts';
+import { WhoMaySeeQueries } from '../entry/who-may-see.queries.ts';
 import { cellOf } from '../exact-place/cell.queries.ts';
 import type { Caller } from '../http/caller.ts';
+import { noteFor } from '../http/note-for.ts';
 import { refuseIfStale } from '../http/etag.ts';
 
 @Injectable()
@@ -13,6 +15,7 @@ export class SiteService {
   constructor(
     private readonly door: PrismaDoor,
     private readonly trail: RecordTrail,
+    private readonly whoMaySee: WhoMaySeeQueries,
   ) {}
 
   list(caller: Caller): Promise<Site[]> {
@@ -54,11 +57,13 @@ export class SiteService {
   change(caller: Caller, id: string, content: SiteContent, seen: string): Promise<Site> {
     const { programmeId } = caller;
     const { land, cell, ...place } = content;
-    return this.door.inTransaction(caller, async (records) => {
+    return this.door.behindALock(caller, async (records) => {
+      await this.whoMaySee.hold(records, programmeId);
       const { plots, ...earlier } = await this.#one(records, caller, id);
       refuseIfStale(seen, { ...earlier, plots });
       await records.place.update({ where: { programmeId_id: { programmeId, id } }, data: place });
       await records.site.update({ where: { programmeId_placeId: { programmeId, placeId: id } }, data: { land, ...toColumns(cell) } });
+      if (earlier.partnerId !== content.partnerId) await this.whoMaySee.placeChanged(records, programmeId, id);
       const later = await this.#one(records, caller, id);
       await this.trail.changed(records, caller, 'site', id, before(earlier, later));
       return later;
@@ -69,7 +74,8 @@ export class SiteService {
     return known((await this.#sites(records, caller, id))[0]);
   }
 
-  async #sites(records: Records, { programmeId }: Caller, id?: string): Promise<Site[]> {
+  async #sites(records: Records, caller: Caller, id?: string): Promise<Site[]> {
+    const { programmeId } = caller;
     const inOrder = { where: { programmeId }, orderBy: [{ walkOrder: 'asc' as const }, { name: 'asc' as const }] };
     const sites = await records.site.findMany({ where: { programmeId, ...(id && { placeId: id }) } });
     const ids = { in: sites.map(({ placeId }) => placeId) };
@@ -78,7 +84,8 @@ export class SiteService {
     const siteOf = new Map(sites.map((site) => [site.placeId, site]));
     return places.map((place) => {
       const site = known(siteOf.get(place.id));
-      return Site.parse({ ...place, land: site.land, cell: cellOf(site), plots: plots.filter(({ parentId }) => parentId === place.id) });
+      const ofSite = plots.filter(({ parentId }) => parentId === place.id).map((plot) => ({ ...plot, note: noteFor(caller, plot.note) }));
+      return Site.parse({ ...place, note: noteFor(caller, place.note), land: site.land, cell: cellOf(site), plots: ofSite });
     });
   }
 }

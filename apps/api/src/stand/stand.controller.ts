@@ -11,14 +11,14 @@ export class StandController {
 
   /** All stands of the programme, by name. */
   @Get()
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Stand.array() })
   list(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<Stand[]> {
     return this.stands.list(caller);
   }
 
   @Get(':id')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Tagged()
   @SerializeOptions({ schema: Stand })
   one(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<Stand> {

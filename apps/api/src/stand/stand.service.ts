@@ -4,9 +4,11 @@ import { asTheHouse } from '../database/context.ts';
 import { known } from '../database/known.ts';
 import { PrismaDoor, type Records } from '../database/prisma-door.ts';
 import { before, RecordTrail } from '../database/record-trail.ts';
+import { WhoMaySeeQueries } from '../entry/who-may-see.queries.ts';
 import { CellQueries, cellOf } from '../exact-place/cell.queries.ts';
 import { ExactPlaceQueries } from '../exact-place/exact-place.queries.ts';
 import type { Caller } from '../http/caller.ts';
+import { noteFor } from '../http/note-for.ts';
 import { refuseIfStale } from '../http/etag.ts';
 
 const CONTENT = { name: true, partnerId: true, sensitivity: true, note: true } as const;
@@ -19,13 +21,14 @@ export class StandService {
     private readonly trail: RecordTrail,
     private readonly places: ExactPlaceQueries,
     private readonly cells: CellQueries,
+    private readonly whoMaySee: WhoMaySeeQueries,
   ) {}
 
   list(caller: Caller): Promise<Stand[]> {
     const { programmeId } = caller;
     return this.door.inTransaction(caller, async (records) => {
       const rows = await records.stand.findMany({ where: { programmeId }, select: SHOWN, orderBy: { name: 'asc' } });
-      return rows.map(toStand);
+      return rows.map((row) => toStand(row, caller));
     });
   }
 
@@ -53,23 +56,26 @@ export class StandService {
   /** @throws DomainError `record/unknown`, `record/name-taken`, `record/no-such-partner`, `http/version-stale` */
   change(caller: Caller, id: string, content: StandContent, seen: string): Promise<Stand> {
     const { programmeId } = caller;
-    return this.door.inTransaction(asTheHouse(caller), async (records) => {
+    return this.door.behindALock(asTheHouse(caller), async (records) => {
+      await this.whoMaySee.hold(records, programmeId);
       const { cell, ...earlier } = await this.#one(records, caller, id);
       refuseIfStale(seen, { ...earlier, cell });
       await records.stand.update({ where: { programmeId_id: { programmeId, id } }, data: content });
       await this.trail.changed(records, caller, 'stand', id, before(earlier, { id, ...content }));
+      if (earlier.partnerId !== content.partnerId) await this.whoMaySee.standsChanged(records, programmeId);
       if (earlier.sensitivity !== content.sensitivity) await this.cells.cutAgain(records, programmeId, [id]);
       return this.#one(records, caller, id);
     });
   }
 
-  async #one(records: Records, { programmeId }: Caller, id: string): Promise<Stand> {
-    return toStand(known(await records.stand.findUnique({ where: { programmeId_id: { programmeId, id } }, select: SHOWN })));
+  async #one(records: Records, caller: Caller, id: string): Promise<Stand> {
+    const { programmeId } = caller;
+    return toStand(known(await records.stand.findUnique({ where: { programmeId_id: { programmeId, id } }, select: SHOWN })), caller);
   }
 }
 
 type Row = Omit<Stand, 'cell'> & Parameters<typeof cellOf>[0];
 
-function toStand({ cellLatitude, cellLongitude, cellDegrees, ...stand }: Row): Stand {
-  return { ...stand, cell: cellOf({ cellLatitude, cellLongitude, cellDegrees }) };
+function toStand({ cellLatitude, cellLongitude, cellDegrees, ...stand }: Row, caller: Caller): Stand {
+  return { ...stand, note: noteFor(caller, stand.note), cell: cellOf({ cellLatitude, cellLongitude, cellDegrees }) };
 }

@@ -11,14 +11,14 @@ export class TaxonController {
 
   /** All taxa of the programme, by scientific name. */
   @Get()
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Taxon.array() })
   list(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<Taxon[]> {
     return this.taxa.list(caller);
   }
 
   @Get(':id')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @Tagged()
   @SerializeOptions({ schema: Taxon })
   one(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<Taxon> {

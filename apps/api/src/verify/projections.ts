@@ -3,7 +3,7 @@ import {
   FLAG, FLAG_KEY, IN_SEQUENCE, MOVEMENT, PARTNER_KEY, type Projected, projectedOf, type Row, STATE, STAY, TALLY_COUNTS, type TallyRow,
 } from '../entry/projected.queries.ts';
 import type { Finding } from './finding.ts';
-import { STAND_PARTNERS } from './stand-partners.ts';
+import { STAND_PARTNERS } from '../entry/stand-partners.queries.ts';
 
 /** Each table of what follows, with its columns in the order in which rows are compared. */
 const TABLES = {

@@ -1,7 +1,7 @@
 import { beginFor } from '../database/context.ts';
 import { lockAll, projectedOf } from '../entry/projected.queries.ts';
 import { programmesOf, withConnection } from './keeper.ts';
-import { STAND_PARTNERS } from './stand-partners.ts';
+import { STAND_PARTNERS } from '../entry/stand-partners.queries.ts';
 
 /** What follows from the entries, and can be thrown away. Reviews are decisions of people, and stay. */
 const PROJECTIONS = ['movement', 'stay', 'flag', 'tally', 'batch_partner', 'batch_state'] as const;

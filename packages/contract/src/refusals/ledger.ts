@@ -5,6 +5,7 @@ export const LEDGER_REFUSALS = {
   'entry/unknown': { status: 404, title: 'No such entry' },
   'entry/kind-changed': { status: 422, title: 'A correction keeps the kind of the entry' },
   'entry/not-yours': { status: 403, title: 'Only your own entries, and only for a day' },
+  'entry/not-for-partners': { status: 403, title: 'Partners check their sites and count what is in their hands' },
   'entry/corrected-meanwhile': { status: 409, title: 'Somebody corrected that entry since you looked' },
   'batch/unknown': { status: 404, title: 'No such batch' },
   'batch/there-already': { status: 409, title: 'That batch is there already' },

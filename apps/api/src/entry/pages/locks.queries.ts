@@ -22,8 +22,13 @@ export async function lock(sql: UnitOfWork, programmeId: string, ids: Iterable<s
 
 /** All of a programme at once: for a sheet of thousands of rows. Logging waits until it is written. */
 export async function lockAll(sql: UnitOfWork, programmeId: string): Promise<void> {
-  await sql.rows('SELECT pg_advisory_xact_lock($1, n) FROM generate_series(0, $2 - 1) n', [hash(programmeId), LOCKS]);
+  await sql.rows(LOCK_ALL, locksOf(programmeId));
 }
+
+export const LOCK_ALL = 'SELECT pg_advisory_xact_lock($1, n) FROM generate_series(0, $2 - 1) n';
+
+/** The values that LOCK_ALL takes. */
+export const locksOf = (programmeId: string): [number, number] => [hash(programmeId), LOCKS];
 
 const numberOf = (id: string): number => (hash(id) >>> 0) % LOCKS;
 
