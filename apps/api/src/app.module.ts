@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.ts';
 import { BatchModule } from './batch/batch.module.ts';
 import { CloneModule } from './clone/clone.module.ts';
+import { ClimateModule } from './climate/climate.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
@@ -12,6 +13,7 @@ import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HoldModule } from './hold/hold.module.ts';
 import { HttpModule } from './http/http.module.ts';
 import { KeyModule } from './key/key.module.ts';
+import { IncidentModule } from './incident/incident.module.ts';
 import { LabelModule } from './label/label.module.ts';
 import { OpenApiModule } from './openapi/openapi.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
@@ -23,6 +25,7 @@ import { ProgrammeModule } from './programme/programme.module.ts';
 import { RecipeModule } from './recipe/recipe.module.ts';
 import { ReadingModule } from './reading/reading.module.ts';
 import { RequestModule } from './request/request.module.ts';
+import { RegimeModule } from './regime/regime.module.ts';
 import { ReviewModule } from './review/review.module.ts';
 import { RoundModule } from './round/round.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
@@ -30,6 +33,7 @@ import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
 import { TaxonModule } from './taxon/taxon.module.ts';
 import { TraceModule } from './trace/trace.module.ts';
+import { TreatmentModule } from './treatment/treatment.module.ts';
 import { TripModule } from './trip/trip.module.ts';
 import { WorkListModule } from './work-list/work-list.module.ts';
 import { WorkdayModule } from './workday/workday.module.ts';
@@ -47,6 +51,10 @@ export class AppModule {
         PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
         BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule,
+        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
+        WorkListModule, RequestModule,
+        WorkListModule,
+        RegimeModule, ClimateModule, IncidentModule, TreatmentModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -11,8 +11,11 @@ export interface BatchDetail extends BatchInList, Record<string, unknown> {
   readonly medium: string | null;
   readonly rootedEver: number;
   readonly line: FamilyLine;
-  readonly stays: StayShown[];
+  readonly stays: StayRow[];
 }
+
+/** Where it stood. The place is null to whoever may not see it. */
+export type StayRow = Pick<StayShown, 'place' | 'from' | 'until'> & { readonly placeId: string };
 
 const ALL = (select: string) => `(SELECT coalesce(json_agg(x.link ORDER BY x.nth), '[]') FROM (${select}) x)`;
 
@@ -44,23 +47,9 @@ const LINE = `json_build_object(
       UNION SELECT batch_id FROM mixed_part m WHERE m.programme_id = $1 AND m.from_batch_id = b.id) c
     JOIN LATERAL (SELECT ${IN_LINE} AS link, b.opened_on FROM ${IN_LINE_FROM} WHERE b.programme_id = $1 AND b.id = c.id) a ON true`)})`;
 
-/** What went wrong at a place, or at one that it lies in, while the batch stood there. */
-const INCIDENTS = `
-  WITH RECURSIVE over AS (
-    SELECT y.place_id AS id UNION SELECT o.parent_id FROM over v JOIN place o ON o.programme_id = $1 AND o.id = v.id WHERE o.parent_id IS NOT NULL
-  ), told AS (
-    SELECT e.id, e.observed_on, op.name, coalesce((e.body ->> 'lastGoodOn')::date, e.observed_on) AS since,
-      greatest(coalesce((e.body ->> 'untilDay')::date, e.observed_on), e.observed_on) AS until, e.body
-    FROM over JOIN entry e ON e.programme_id = $1 AND e.place_id = over.id AND e.kind = 'incident' JOIN place op ON op.programme_id = $1 AND op.id = over.id
-    WHERE NOT EXISTS (SELECT FROM entry c WHERE c.programme_id = $1 AND c.corrects_id = e.id AND c.kind = 'withdrawn')
-  )
-  SELECT coalesce(json_agg(json_build_object('entryId', id, 'what', body ->> 'what', 'severity', body ->> 'severity', 'from', since, 'until', until,
-    'detail', body ->> 'detail', 'placeName', name) ORDER BY since), '[]')
-  FROM told WHERE until >= y.from_day AND since <= coalesce(y.to_day, 'infinity')`;
-
-const STAYS = `(SELECT coalesce(json_agg(json_build_object(
+const STAYS = `(SELECT coalesce(json_agg(json_build_object('placeId', y.place_id,
     'place', (SELECT json_build_object('id', yp.id, 'name', yp.name) FROM place yp WHERE yp.programme_id = $1 AND yp.id = y.place_id),
-    'from', y.from_day, 'until', y.to_day, 'incidents', (${INCIDENTS})) ORDER BY y.seq), '[]')
+    'from', y.from_day, 'until', y.to_day) ORDER BY y.seq), '[]')
   FROM stay y WHERE y.programme_id = $1 AND y.batch_id = b.id)`;
 
 @Injectable()

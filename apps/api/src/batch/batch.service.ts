@@ -4,10 +4,12 @@ import { Database } from '../database/database.ts';
 import { historyOf } from '../entry/history.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import type { Part } from '../http/part-of-list.ts';
+import { placeStoryOf } from '../place/place-story.queries.ts';
 import { BatchDetailQueries, booksOf } from './batch-detail.queries.ts';
 import { BatchListQueries } from './batch-list.queries.ts';
 import { descentOf } from './descent.queries.ts';
 import { historyItems } from './history.ts';
+import { surroundingsOf } from './surroundings.ts';
 
 @Injectable()
 export class BatchService {
@@ -25,7 +27,8 @@ export class BatchService {
     return this.database.inTransaction(caller, async (sql) => {
       const batch = await this.details.one(sql, caller.programmeId, id);
       const history = historyItems(await historyOf(sql, caller.programmeId, id), caller);
-      return { ...batch, books: booksOf(batch), history };
+      const story = await placeStoryOf(sql, caller.programmeId, batch.stays.map(({ placeId }) => placeId));
+      return { ...batch, books: booksOf(batch), history, ...surroundingsOf(batch.stays, story, caller) };
     });
   }
 

@@ -1,6 +1,6 @@
 import type { HistoryItem } from '@sprigline/contract';
 import { contentOrder, effectiveEntries } from '@sprigline/domain';
-import { type HistoryRows, mayMend, rootIdOf, type StoredEntry } from '../entry/history.queries.ts';
+import { type HistoryRows, latestVersionOf, mayMend, rootIdOf, type StoredEntry } from '../entry/history.queries.ts';
 import type { Caller } from '../http/caller.ts';
 
 /** The history of a batch in content order: each entry with its corrections, what it booked, and what is doubtful about it. */
@@ -35,7 +35,7 @@ function item(entry: StoredEntry, { rows, caller, now, corrections, idle }: Arou
     seenBy: nameOf(entry.seenBy, rows),
     door: entry.door,
     now: now ? { observedOn: now.observedOn, minute: now.minute ?? null, said: { ...now.saying } } : null,
-    latestVersionId: latestOf(entry, inOrder.filter(({ id }) => !idle.has(id))),
+    latestVersionId: latestVersionOf(entry, inOrder.filter(({ id }) => !idle.has(id))),
     corrections: inOrder.flatMap((correction) => {
       const { said } = correction;
       if (said.kind !== 'withdrawn' && said.kind !== 'replaced') return [];
@@ -56,13 +56,5 @@ const told = (entry: StoredEntry, rows: HistoryRows) => ({
   writtenAt: entry.writtenAt,
   receivedAt: entry.receivedAt,
 });
-
-/** The end of the chain: each correction names the version that it saw. */
-function latestOf(entry: StoredEntry, chain: readonly StoredEntry[]): string {
-  const next = new Map(chain.flatMap(({ id, said }) => ('sawVersion' in said ? [[said.sawVersion, id] as const] : [])));
-  let version = entry.id;
-  for (let after = next.get(version); after !== undefined; after = next.get(version)) version = after;
-  return version;
-}
 
 const nameOf = (personId: string | undefined, { names }: HistoryRows): string | null => (personId && names.get(personId)) ?? null;

@@ -11,7 +11,7 @@ import type { Records } from './prisma-door.ts';
 /** Nouns of records, as the audit trail and the routes say them. */
 export type RecordKind =
   | 'taxon' | 'stand' | 'donor-tree' | 'permission' | 'trip' | 'bundle' | 'recipe' | 'recipe-version'
-  | 'place' | 'filling' | 'place-move' | 'site' | 'partner' | 'workday';
+  | 'place' | 'filling' | 'place-move' | 'regime' | 'site' | 'partner' | 'workday';
 
 /** Who made and changed which record: written in the same transaction as the record itself. */
 @Injectable()

@@ -51,5 +51,7 @@ export async function historyOf(sql: UnitOfWork, programmeId: string, batchId: s
   return { ...row, entries: row.entries.map(entryOfRow), waiting: new Set(row.waiting), names: new Map(row.names.map(({ id, name }) => [id, name])) };
 }
 
+export { latestVersionOf } from './latest-version.ts';
+export { ENTRY_COLUMNS, type EntryRow, entryOfRow } from './pages/page-rows.ts';
 export { rootIdOf, type StoredEntry } from './stored-entry.ts';
 export { mayMend } from './judge/refuse-correction.ts';

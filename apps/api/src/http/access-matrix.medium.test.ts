@@ -16,6 +16,7 @@ const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports
 const VOLUNTEERS_WRITE = [
   'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
   'POST work-lists', 'POST work-lists/:id/typed',
+  'POST climate',
   // Only themselves.
   'DELETE people/:id',
 ].map((name) => name.replace(' ', ' /programmes/:programme/'));

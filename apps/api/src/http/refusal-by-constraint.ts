@@ -31,6 +31,8 @@ export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   clone_statement_is_of_another_donor_tree: 'record/no-such-donor-tree',
   tree_sighting_is_of_a_donor_tree: 'record/no-such-donor-tree',
   bundle_is_of_a_donor_tree: 'record/no-such-donor-tree',
+  regime_begins_once_a_day_at_a_place: 'regime/day-taken',
+  regime_is_of_a_place: 'record/unknown',
   workday_is_at_a_place: 'record/no-such-place',
   workday_person_is_a_person: 'record/no-such-person',
   request_is_made_by_a_partner: 'record/no-such-partner',

@@ -1,17 +1,19 @@
-import { Body, Controller, Get, Param, Post, Put, SerializeOptions } from '@nestjs/common';
-import { NewFilling, NewPlace, NewPlaceMove, Place, PlaceContent, PlaceInTree, ProgrammePath, ThingPath } from '@sprigline/contract';
+import { Body, Controller, Get, HttpCode, Param, Post, Put, SerializeOptions } from '@nestjs/common';
+import { NewFilling, NewPlace, NewPlaceMove, Place, PlaceContent, PlaceInTree, ProgrammePath, ThingPath, WalkingOrder } from '@sprigline/contract';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { SeenVersion, Tagged } from '../http/etag.ts';
 import { Allow, DESK, MEMBERS } from '../http/rule.ts';
 import { PlaceQueries } from './place.queries.ts';
 import { PlaceService } from './place.service.ts';
 import { TrayService } from './tray.service.ts';
+import { WalkService } from './walk.service.ts';
 
 @Controller('programmes/:programme/places')
 export class PlaceController {
   constructor(
     private readonly places: PlaceService,
     private readonly trays: TrayService,
+    private readonly walk: WalkService,
     private readonly queries: PlaceQueries,
   ) {}
 
@@ -42,6 +44,14 @@ export class PlaceController {
     @TheCaller() caller: Caller,
   ): Promise<Place> {
     return this.places.make(caller, place);
+  }
+
+  /** The order in which places that lie side by side are walked: all of them, named once. */
+  @Put('walk')
+  @HttpCode(204)
+  @Allow(...DESK)
+  async order(@Param({ schema: ProgrammePath }) _: ProgrammePath, @Body({ schema: WalkingOrder }) order: WalkingOrder, @TheCaller() caller: Caller): Promise<void> {
+    await this.walk.order(caller, order);
   }
 
   /** Needs If-Match. */

@@ -44,7 +44,7 @@ test('the walking order is told by numbers, then by names', async () => {
 });
 
 test('a tray is filled anew, and keeps what it was filled with before', async () => {
-  const tray = await build.tray({ filling: { id: newId(), filledOn: '2025-09-01', medium: 'perlite', howCleaned: null } });
+  const tray = await build.tray({ filling: { id: newId(), filledOn: '2025-09-01', medium: 'perlite', howCleaned: null, mediumLot: null, plantsStayed: false } });
   const filling = { id: newId(), filledOn: '2026-02-01', medium: 'perlite and bark', howCleaned: 'steam' };
   await desk.post(`places/${tray.id}/fillings`, filling);
   await desk.post(`places/${tray.id}/fillings`, filling);

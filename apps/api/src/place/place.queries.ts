@@ -48,6 +48,16 @@ export class PlaceQueries {
     return row?.plants ?? 0;
   }
 
+  /** Batches that stood in a place before a day and on it, with plants that left later or are there still. */
+  async batchesStandingOn(records: Records, programmeId: string, placeId: string, day: string): Promise<number> {
+    const [row] = await records.$queryRaw<Array<{ batches: number }>>`
+      SELECT count(DISTINCT y.batch_id)::int AS batches
+      FROM stay y JOIN batch_state s ON s.programme_id = y.programme_id AND s.batch_id = y.batch_id
+      WHERE y.programme_id = ${programmeId}::uuid AND y.place_id = ${placeId}::uuid AND y.from_day < ${day}::date AND (y.to_day IS NULL OR y.to_day > ${day}::date)
+        AND (s.balance > 0 OR EXISTS (SELECT FROM movement m WHERE m.programme_id = y.programme_id AND m.batch_id = y.batch_id AND m.day > ${day}::date))`;
+    return row?.batches ?? 0;
+  }
+
   /** Whether one place is the other, or lies in it. */
   async liesIn(records: Records, programmeId: string, id: string, outer: string): Promise<boolean> {
     const [row] = await records.$queryRaw<Array<{ lies: boolean }>>`

@@ -20,13 +20,19 @@ export class TrayService {
     private readonly whoMaySee: WhoMaySeeQueries,
   ) {}
 
-  /** @throws DomainError `record/unknown`, `record/id-reused`, `place/not-a-tray` */
+  /**
+   * Plants that stood in it on that day are lost sight of, if nobody says what became of
+   * them: they have to be moved, lifted or thrown out by then, or said to have stayed.
+   *
+   * @throws DomainError `record/unknown`, `record/id-reused`, `place/not-a-tray`, `place/plants-stand-there`
+   */
   fill(caller: Caller, placeId: string, filling: NewFilling): Promise<Place> {
     const { programmeId } = caller;
     return this.door.inTransaction(caller, async (records) => {
       const { kind } = await this.places.one(records, programmeId, placeId);
       if (kind !== 'tray') throw new DomainError('place/not-a-tray', `a ${kind} is not filled: choose a tray`);
       if (await this.trail.isNew(records, caller, 'filling', filling)) {
+        if (!filling.plantsStayed) await this.#refuseOverPlants(records, programmeId, placeId, filling.filledOn);
         await records.trayFilling.create({ data: { programmeId, placeId, ...filling, filledOn: asDate(filling.filledOn) } });
       }
       return this.places.one(records, programmeId, placeId);
@@ -50,12 +56,20 @@ export class TrayService {
         await this.places.refuseToPutInto(records, programmeId, toPlaceId);
         if (toPlaceId) await this.#refuseARing(records, programmeId, placeId, toPlaceId);
         const told = { programmeId, id, placeId, movedBy: personId, movedOn: asDate(movedOn) };
+        const later = await records.placeMove.findFirst({ where: { programmeId, placeId, movedOn: { gt: asDate(movedOn) } }, select: { id: true } });
         await records.placeMove.create({ data: { ...told, fromParentId: parentId, toParentId: toPlaceId } });
         await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
         await this.whoMaySee.placeChanged(records, programmeId, placeId);
+        // One that is told late takes its place in the past; where it lies now is told by the last one.
+        if (!later) await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
       }
       return this.places.one(records, programmeId, placeId);
     });
+  }
+
+  async #refuseOverPlants(records: Records, programmeId: string, placeId: string, day: string): Promise<void> {
+    const batches = await this.queries.batchesStandingOn(records, programmeId, placeId, day);
+    if (batches > 0) throw new DomainError('place/plants-stand-there', `${batches} batches stood in it on ${day}: move them, or say that they stayed`, { batches });
   }
 
   async #refuseARing(records: Records, programmeId: string, placeId: string, toPlaceId: string): Promise<void> {

@@ -1,10 +1,20 @@
 import { Injectable } from '@nestjs/common';
 import type { BatchOnRound, Round } from '@sprigline/contract';
-import { DomainError } from '@sprigline/domain';
+import { DomainError, type Moment } from '@sprigline/domain';
 import { SHOWN, SHOWN_FROM } from '../batch/shown.queries.ts';
 import { Database } from '../database/database.ts';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import type { Caller } from '../http/caller.ts';
+import { placeStoryOf } from '../place/place-story.queries.ts';
+import { placeFound } from './place-found.ts';
+
+/** What the clock on the wall shows. @param at a moment, as the database tells it */
+function momentIn(zone: string, at: string): Moment {
+  const said = new Intl.DateTimeFormat('sv-SE', { timeZone: zone, dateStyle: 'short', timeStyle: 'short' }).format(new Date(at));
+  const [day = '', clock = ''] = said.split(' ');
+  const [hour = '0', minute = '0'] = clock.split(':');
+  return { day, minute: Number(hour) * 60 + Number(minute) };
+}
 
 interface StopRow extends Record<string, unknown> {
   readonly id: string;
@@ -44,11 +54,15 @@ export class RoundQueries {
 
   /** @throws DomainError `record/unknown` */
   at(caller: Caller, placeId: string): Promise<Round> {
-    return this.database.inTransaction(caller, (sql) => roundOf(sql, caller.programmeId, placeId));
+    return this.database.inTransaction(caller, async (sql) => {
+      const walk = await walkOf(sql, caller.programmeId, placeId);
+      const story = await placeStoryOf(sql, caller.programmeId, [placeId]);
+      return { ...walk, ...placeFound(placeId, story, caller, momentIn(caller.zone, story.at)) };
+    });
   }
 }
 
-async function roundOf(sql: UnitOfWork, programmeId: string, placeId: string): Promise<Round> {
+async function walkOf(sql: UnitOfWork, programmeId: string, placeId: string): Promise<Pick<Round, 'place' | 'stops'>> {
   const rows = await sql.rows<StopRow>(ROUND, [programmeId, placeId]);
   const [place] = rows;
   if (!place) throw new DomainError('record/unknown', 'no place has this id', { id: placeId });
