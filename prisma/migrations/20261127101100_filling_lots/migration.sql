@@ -5,4 +5,3 @@
 
 ALTER TABLE tray_filling ADD COLUMN IF NOT EXISTS medium_lot words;
 ALTER TABLE tray_filling ADD COLUMN plants_stayed boolean NOT NULL DEFAULT false;
-CREATE INDEX tray_filling_by_place ON tray_filling (programme_id, place_id, filled_on);

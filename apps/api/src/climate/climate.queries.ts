@@ -1,5 +1,6 @@
 import type { Climate, NewClimateReading } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
+import { type Caller, deliveredBy } from '../http/caller.ts';
 
 /** As the database keeps it: to a hundredth of a degree, to a tenth of a per cent. */
 export interface ReadingRow extends Record<string, unknown> {
@@ -40,9 +41,9 @@ export interface Fate extends Record<string, unknown> {
 }
 
 /** Adds what is new, and tells of each why it was not. Two round trips, however many readings. */
-export async function addReadings(sql: UnitOfWork, by: { programmeId: string; personId: string; sessionId: string }, readings: readonly NewClimateReading[]): Promise<{ added: Set<string>; fates: Fate[] }> {
+export async function addReadings(sql: UnitOfWork, by: Caller, readings: readonly NewClimateReading[]): Promise<{ added: Set<string>; fates: Fate[] }> {
   const told = JSON.stringify(readings.map((reading, nth) => ({ nth, ...reading })));
-  const added = await sql.rows<{ id: string }>(ADD, [by.programmeId, told, by.personId, `session ${by.sessionId}`]);
+  const added = await sql.rows<{ id: string }>(ADD, [by.programmeId, told, by.personId, deliveredBy(by)]);
   const fates = await sql.rows<Fate>(FATES, [by.programmeId, told]);
   return { added: new Set(added.map(({ id }) => id)), fates };
 }
