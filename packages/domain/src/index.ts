@@ -61,15 +61,15 @@ export { evenShares, type EvenShares } from './request/even-shares.ts';
 export { pickPlants, type Pick, type Supply, type Wish } from './request/pick-plants.ts';
 
 // Places
+export { exposure, regimeOn, type DatedRegime, type Exposed } from './place/exposure.ts';
 export { cellHalfDiagonalM, generalisedPosition, type Cell } from './place/generalised-position.ts';
+export { incidentSpan, overlaps, type FoundPlace, type IncidentSpan, type ToldIncident } from './place/incident-spans.ts';
+export { entryAllowedFrom, isBefore, type Moment } from './place/re-entry.ts';
 export { strictestSensitivity } from './place/strictest-sensitivity.ts';
+export { INCIDENT_OF_TAP, isBad, isGood, TAPS, tapOfIncident, tapsToAsk, type Conditions, type Kept, type Tap, type TapAnswer } from './place/taps.ts';
+export { celsiusOf } from './place/temperature.ts';
+export { whereabouts, type PlaceInHistory, type StayAt, type Whereabouts } from './place/whereabouts.ts';
 
 // Work lists
 export { askedOnList, type AskedOnLine } from './work-list/asked-on-list.ts';
 export { belongsOnList, FIRST_CHECK_DAYS, stagesOf, VERDICT_DAYS, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';
-export { exposure, regimeOn, type DatedRegime, type Exposed } from './place/exposure.ts';
-export { incidentSpan, overlaps, type FoundPlace, type IncidentSpan, type ToldIncident } from './place/incident-spans.ts';
-export { entryAllowedFrom, isBefore, type Moment } from './place/re-entry.ts';
-export { INCIDENT_OF_TAP, isBad, isGood, TAPS, tapOfIncident, tapsToAsk, type Conditions, type Kept, type Tap, type TapAnswer } from './place/taps.ts';
-export { celsiusOf } from './place/temperature.ts';
-export { whereabouts, type PlaceInHistory, type StayAt, type Whereabouts } from './place/whereabouts.ts';
