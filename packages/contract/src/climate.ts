@@ -52,5 +52,5 @@ export const Climate = z.object({
 export type Climate = z.infer<typeof Climate>;
 
 /** A wrong reading stays readable, and is counted no more. */
-export const SetAside = z.strictObject({ reason: Words });
-export type SetAside = z.infer<typeof SetAside>;
+export const ReadingSetAside = z.strictObject({ reason: Words });
+export type ReadingSetAside = z.infer<typeof ReadingSetAside>;

@@ -1,5 +1,5 @@
 import { Body, Controller, Get, Header, HttpCode, Param, Post, Query, SerializeOptions } from '@nestjs/common';
-import { Climate, ClimateQuery, ClimateWritten, ProgrammePath, SetAside, ThingPath, WriteClimate } from '@sprigline/contract';
+import { Climate, ClimateQuery, ClimateWritten, ProgrammePath, ReadingSetAside, ThingPath, WriteClimate } from '@sprigline/contract';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { csvOf } from '../http/csv.ts';
 import { Allow, DESK, MEMBERS } from '../http/rule.ts';
@@ -43,7 +43,7 @@ export class ClimateController {
   @Post('climate/:id/setting-aside')
   @HttpCode(204)
   @Allow(...DESK)
-  async setAside(@Param({ schema: ThingPath }) { id }: ThingPath, @Body({ schema: SetAside }) { reason }: SetAside, @TheCaller() caller: Caller): Promise<void> {
+  async setAside(@Param({ schema: ThingPath }) { id }: ThingPath, @Body({ schema: ReadingSetAside }) { reason }: ReadingSetAside, @TheCaller() caller: Caller): Promise<void> {
     await this.climate.setAside(caller, id, reason);
   }
 }
