@@ -1,9 +1,11 @@
 /** All words of the web app in English: one file a noun, one line here. */
 import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
+import bench from './en/bench.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
 import entries from './en/entries.json' with { type: 'json' };
 import exactPlace from './en/exact-place.json' with { type: 'json' };
+import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
@@ -28,6 +30,6 @@ import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 
 export const messages = {
-  account, batches, donorTrees, entries, exactPlace, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
+  account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
 };

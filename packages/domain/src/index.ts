@@ -53,6 +53,7 @@ export { nearSpellings, type SpellingGroup } from './sheet/near-spellings.ts';
 export { placePath, type PlaceKind } from './sheet/place-path.ts';
 export { plainSpelling, tidySpelling } from './sheet/plain-spelling.ts';
 export { labelOf, readRow } from './sheet/read-row.ts';
+export { labelRun, positionRun, tagPlants, type Tagged } from './sheet/runs.ts';
 export { contentOf, sheetChanges, type EarlierRow, type SheetChanges } from './sheet/sheet-changes.ts';
 export * from './sheet/sheet.ts';
 

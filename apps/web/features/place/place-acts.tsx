@@ -11,6 +11,7 @@ export function PlaceActs({ programme, place, isDesk }: { programme: string; pla
   return (
     <>
       <ButtonLink href={to('round')}>{said.startRound}</ButtonLink>
+      {isSite && <ButtonLink look="quiet" href={to('check')}>{said.checkAll}</ButtonLink>}
       {isDesk && !isSite && (
         <>
           {place.kind === 'tray' ? <ButtonLink look="quiet" href={to('fill')}>{said.fill}</ButtonLink> : <ButtonLink look="quiet" href={`${pageOf(programme, 'places', 'new')}?in=${place.id}`}>{said.addWithin}</ButtonLink>}

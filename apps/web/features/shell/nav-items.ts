@@ -2,7 +2,7 @@ import type { Role } from '@sprigline/contract';
 
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa'
-  | 'recipes' | 'sites' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
+  | 'recipes' | 'bench' | 'holds' | 'sites' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
 
@@ -25,6 +25,8 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'home', path: [] },
       { name: 'places', path: ['places'] },
       { name: 'batches', path: ['batches'] },
+      { name: 'bench', path: ['bench'] },
+      { name: 'holds', path: ['holds'] },
       { name: 'review', path: ['review'], isForDesk: true },
     ],
   },

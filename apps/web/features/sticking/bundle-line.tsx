@@ -2,7 +2,7 @@ import type { Trip } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { Flag } from '../../ui/flag.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
-import { lineField } from './tray-said.ts';
+import { lineField } from '../../lib/line-field.ts';
 
 interface BundleLineProps {
   readonly at: number;

@@ -1,4 +1,4 @@
-import { lineField } from './tray-said.ts';
+import { lineField } from '../../lib/line-field.ts';
 
 interface Said {
   readonly line: string;

@@ -1,15 +1,8 @@
 import type { UncheckedEntry } from '../../lib/entry-said.ts';
 import { day, number, text } from '../../lib/form-values.ts';
+import { lineField } from '../../lib/line-field.ts';
+import type { LineEntry } from '../../lib/lines.ts';
 import { stickingIdOf } from './sticking-id.ts';
-
-/** Fields of one bundle's line in the tray's form. */
-export const lineField = (at: number, field: string): string => `lines/${at}/${field}`;
-
-export interface LineEntry {
-  /** Which line of the form it came from. */
-  readonly at: number;
-  readonly entry: UncheckedEntry;
-}
 
 /** A filled tray: one entry for each bundle that cuttings of it were stuck into the tray. Lines without a number say nothing. */
 export function traySaid(form: FormData, lines: number): LineEntry[] {

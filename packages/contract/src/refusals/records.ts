@@ -26,5 +26,10 @@ export const RECORD_REFUSALS = {
   'climate/moment-in-future': { status: 422, title: 'That moment has not come yet' },
   'climate/not-a-temperature': { status: 422, title: 'That is no temperature' },
   'incident/unknown': { status: 404, title: 'No such incident' },
+  'planting/labels-do-not-run': { status: 422, title: 'Those labels do not run' },
+  'planting/named-twice': { status: 422, title: 'One name stands there twice' },
+  'planting/too-many': { status: 422, title: 'Too many plants for one act' },
+  'planting/no-plants': { status: 422, title: 'No plants to plant' },
+  'planting/not-as-many': { status: 422, title: 'Not as many labels as plants' },
   'trip/bundle-is-stuck': { status: 409, title: 'Cuttings of this bundle have been stuck' },
 } as const;
