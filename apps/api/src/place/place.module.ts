@@ -10,7 +10,6 @@ import { WalkService } from './walk.service.ts';
 @Module({
   imports: [EntryModule],
   controllers: [PlaceController],
-  providers: [PlaceQueries, PlaceRecordQueries, PlaceService, TrayService],
+  providers: [PlaceQueries, PlaceRecordQueries, PlaceService, TrayService, WalkService],
 })
-@Module({ controllers: [PlaceController], providers: [PlaceQueries, PlaceRecordQueries, PlaceService, TrayService, WalkService] })
 export class PlaceModule {}
