@@ -9,7 +9,7 @@ const AS_SEEN = { type: 'rule' as const, values: ['color-contrast', 'target-size
 const SCREENS = [
   '', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/donors-at-risk', '/people', '/people/invite',
-  '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more',
+  '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
 ];
 
 /** Screens about one thing, reached by the first link of a list. */

@@ -25,11 +25,14 @@ import sorting from './en/sorting.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
+import trayCards from './en/tray-cards.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
+import workLists from './en/work-lists.json' with { type: 'json' };
 
 export const messages = {
   account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
+  trayCards, workLists,
 };

@@ -2,7 +2,7 @@ import type { Role } from '@sprigline/contract';
 
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa'
-  | 'recipes' | 'bench' | 'holds' | 'sites' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
+  | 'recipes' | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
 
@@ -27,6 +27,7 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'batches', path: ['batches'] },
       { name: 'bench', path: ['bench'] },
       { name: 'holds', path: ['holds'] },
+      { name: 'workLists', path: ['work-lists'] },
       { name: 'review', path: ['review'], isForDesk: true },
     ],
   },

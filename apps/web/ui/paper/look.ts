@@ -14,7 +14,7 @@ export const look = StyleSheet.create({
   lead: { marginBottom: 8 },
   heading: { fontSize: 12, fontWeight: 700, marginTop: 12, marginBottom: 4 },
   row: { flexDirection: 'row', borderBottomWidth: 0.5, borderColor: '#777', alignItems: 'center', minHeight: 24 },
-  rowHead: { flexDirection: 'row', borderBottomWidth: 1, alignItems: 'flex-end', fontSize: 8.5, fontWeight: 700 },
+  rowHead: { flexDirection: 'row', borderBottomWidth: 1, alignItems: 'flex-end', fontSize: 8.5, fontWeight: 700, lineHeight: 1.15 },
   cell: { paddingHorizontal: 3, paddingVertical: 3 },
   number: { textAlign: 'right' },
   code: { fontWeight: 700, fontSize: 12 },

@@ -36,6 +36,7 @@ export default async function TripPage({ params }: { params: Promise<{ programme
         act={
           <>
             {trip.bundles.length > 0 && <ButtonLink href={`${pageOf(programme, 'stick')}?tripId=${id}`}>{said.stick}</ButtonLink>}
+            {trip.bundles.length > 0 && <ButtonLink look="quiet" href={pageOf(programme, 'trips', id, 'cards')}>{said.cards}</ButtonLink>}
             {isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'trips', id, 'edit')}>{said.change}</ButtonLink>}
           </>
         }

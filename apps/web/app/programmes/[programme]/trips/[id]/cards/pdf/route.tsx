@@ -1,21 +1,30 @@
-import { DonorTree, Trip } from '@sprigline/contract';
-import { z } from 'zod';
-import { read } from '../../../../../../../lib/read.ts';
-import { apiOf } from '../../../../../../../lib/workplace.ts';
+import { getTranslations } from 'next-intl/server';
+import { cardLeadsTo, cardsOfTrip } from '../../../../../../../features/tray-card/cards-of-trip.ts';
+import { CardsPdf } from '../../../../../../../features/tray-card/cards-pdf.tsx';
+import { sayDay } from '../../../../../../../lib/calendar.ts';
+import { pageOf } from '../../../../../../../lib/page-address.ts';
+import { publicAddress } from '../../../../../../../lib/public-address.ts';
 import { paperOf } from '../../../../../../../ui/paper/paper-size.ts';
-import { PaperSheet } from '../../../../../../../ui/paper/paper-sheet.tsx';
-import { PaperTable, WriteBox } from '../../../../../../../ui/paper/paper-table.tsx';
 import { pdfAnswer } from '../../../../../../../ui/paper/pdf-answer.ts';
 
+/** Cards of a trip to cut out: `?which=stuck` those of filled trays, else those for what is still to be stuck. */
 export async function GET(request: Request, { params }: { params: Promise<{ programme: string; id: string }> }): Promise<Response> {
   const { programme, id } = await params;
-  const trip = await read(apiOf(programme, 'trips', id), Trip);
-  const trees = await read(`${apiOf(programme, 'donor-trees')}?standId=${trip.standId}&limit=200`, z.array(DonorTree));
-  const rows = trip.bundles.map((bundle) => ({ ...bundle, label: trees.find((tree) => tree.id === bundle.donorTreeId)?.label ?? '' }));
+  const asked = new URL(request.url).searchParams;
+  const [{ trip, toCome, stuck }, t, address] = await Promise.all([
+    cardsOfTrip(programme, id, { per: asked.get('per') ?? undefined, recipe: asked.get('recipe') ?? undefined }), getTranslations('trayCards'), publicAddress(),
+  ]);
+  const foot = t('foot', { stand: trip.stand.name, day: sayDay(trip.wentOn) });
+  const cards = (asked.get('which') === 'stuck' ? stuck : toCome).map((card) => ({ ...card, stuckOn: card.stuckOn && sayDay(card.stuckOn) }));
   return pdfAnswer(
-    <PaperSheet paper={paperOf(new URL(request.url).searchParams)} language="en" title="Bundles" more={trip.wentOn} foot="Sprigline" pageOf={(page, pages) => `${page}/${pages}`} qrTo={request.url}>
-      <PaperTable rows={rows} keyOf={({ id: key }) => key} columns={[
-        { head: 'Donor tree', share: 3, cell: ({ label }) => label }, { head: 'Cuttings', share: 2, isNumber: true, cell: ({ cuttings }) => cuttings }, { head: 'Stuck', share: 2, cell: () => <WriteBox /> },
-      ]} />
-    </PaperSheet>, 'bundles');
+    <CardsPdf
+      paper={paperOf(asked)}
+      title={t('title')}
+      cards={cards}
+      foot={foot}
+      leadsTo={(card) => cardLeadsTo(address, pageOf(programme, 'batches'), card)}
+      words={{ label: t('card.label'), cuttings: (n) => t('card.cuttings', { n }), recipe: t('card.recipe'), tray: t('card.tray'), rows: t('card.rows'), day: t('card.day'), initials: t('card.initials') }}
+    />,
+    `${t('title')} ${foot}`,
+  );
 }
