@@ -8,6 +8,7 @@ import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
 import { DeterminationModule } from './determination/determination.module.ts';
 import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
+import { DueModule } from './due/due.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
 import { ExactPlaceModule } from './exact-place/exact-place.module.ts';
 import { HoldModule } from './hold/hold.module.ts';
@@ -15,6 +16,7 @@ import { HttpModule } from './http/http.module.ts';
 import { KeyModule } from './key/key.module.ts';
 import { IncidentModule } from './incident/incident.module.ts';
 import { LabelModule } from './label/label.module.ts';
+import { NewsModule } from './news/news.module.ts';
 import { OpenApiModule } from './openapi/openapi.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
 import { ImportModule } from './import/import.module.ts';
@@ -55,6 +57,7 @@ export class AppModule {
         WorkListModule, RequestModule,
         WorkListModule,
         RegimeModule, ClimateModule, IncidentModule, TreatmentModule,
+        DueModule, NewsModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -13,6 +13,9 @@ export function dayAfter(day: string, days = 1): string {
   return moved.toISOString().slice(0, 10);
 }
 
+/** Whole days from one day to another; negative when it is earlier. */
+export const daysFrom = (from: string, to: string): number => (Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000;
+
 /** Minutes since midnight in the zone, 0..1439. */
 export function minuteOfDay(zone: string, now: Date = new Date()): number {
   const [hour = '0', minute = '0'] = new Intl.DateTimeFormat('sv-SE', { timeZone: zone, hour: '2-digit', minute: '2-digit' }).format(now).split(':');

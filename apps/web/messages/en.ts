@@ -3,6 +3,7 @@ import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
+import due from './en/due.json' with { type: 'json' };
 import entries from './en/entries.json' with { type: 'json' };
 import exactPlace from './en/exact-place.json' with { type: 'json' };
 import holds from './en/holds.json' with { type: 'json' };
@@ -35,4 +36,5 @@ export const messages = {
   account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
   trayCards, workLists,
+  due,
 };

@@ -17,6 +17,8 @@ export const PlaceContent = z.strictObject({
   /** Not in use from this day on. */
   closedOn: orNothing(Day),
   note: orNothing(Prose),
+  /** Days from one round to the next. Null: as the nearest place above says. */
+  roundEveryDays: orNothing(z.int().min(1).max(366)),
 });
 export type PlaceContent = z.infer<typeof PlaceContent>;
 

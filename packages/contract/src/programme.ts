@@ -25,6 +25,8 @@ const settings = {
   rootedMeans: Words,
   /** What a potted plant must be to count as ready. */
   readyMeans: Words,
+  /** Days between looks at potted plants for that grade. */
+  gradeCheckEveryDays: z.int().min(1).max(366),
 };
 
 /** What must be said to open a programme; the rest has a usual value. */

@@ -1,3 +1,4 @@
+import { DUE_REFUSALS } from './refusals/due.ts';
 import { HTTP_REFUSALS } from './refusals/http.ts';
 import { IMPORT_REFUSALS } from './refusals/imports.ts';
 import { KEY_REFUSALS } from './refusals/keys.ts';
@@ -20,4 +21,5 @@ export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
   ...WORK_LIST_REFUSALS,
   ...REQUEST_REFUSALS,
+  ...DUE_REFUSALS,
 };

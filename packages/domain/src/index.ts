@@ -45,6 +45,15 @@ export { mixedBounds, type MixedBounds } from './diversity/mixed-bounds.ts';
 export { rarefiedDonors } from './diversity/rarefied-donors.ts';
 export { singlePlaceDonors, type PlantsInPlace } from './diversity/single-place-donors.ts';
 
+// What is due
+export { cuttingsDue, type CuttingsNow } from './due/cuttings-due.ts';
+export { dayAfter } from './due/day-after.ts';
+export type { Due, DueKind } from './due/due.ts';
+export { gradeCheckDue, roundDue } from './due/look-due.ts';
+export { putOffOf, showsOn, type PutOff } from './due/put-off.ts';
+export { siteCheckDue, type SiteCheckDue, type SiteCheckName } from './due/site-check-due.ts';
+export { DEFAULT_DAYS, STICKINGS_NEEDED, waitingDays, type DaysOf, type RootingHistory, type WaitingDay } from './due/waiting-days.ts';
+
 // Log sheets
 export { checkSheet, type KnownToProgramme } from './sheet/check-sheet.ts';
 export { dayOfCell, possibleDayOrders } from './sheet/day-of-cell.ts';

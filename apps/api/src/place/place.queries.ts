@@ -20,7 +20,7 @@ const TREE = `
     FROM tree JOIN here ON here.place_id = tree.id CROSS JOIN unnest(tree.ids) AS place GROUP BY place
   )
   SELECT t.id, t.kind, t.parent_id AS "parentId", t.name, t.walk_order AS "walkOrder", t.rows, t.partner_id AS "partnerId",
-    t.closed_on AS "closedOn", t.note, t.depth, coalesce(here.batches, 0) AS batches, coalesce(here.plants, 0) AS plants,
+    t.closed_on AS "closedOn", t.note, t.round_every_days AS "roundEveryDays", t.depth, coalesce(here.batches, 0) AS batches, coalesce(here.plants, 0) AS plants,
     coalesce(within.plants, 0) AS "plantsWithin"
   FROM tree t LEFT JOIN here ON here.place_id = t.id LEFT JOIN within ON within.id = t.id
   WHERE NOT t.closed OR within.plants > 0

@@ -2,7 +2,8 @@ import { Injectable } from '@nestjs/common';
 import type { ChangeProgramme, OpenProgramme, Programme } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 
-const COLUMNS = `id, handle, name, zone, season_starts_in AS "seasonStartsIn", rooted_means AS "rootedMeans", ready_means AS "readyMeans", is_demo AS "isDemo"`;
+const COLUMNS = `id, handle, name, zone, season_starts_in AS "seasonStartsIn", rooted_means AS "rootedMeans", ready_means AS "readyMeans",
+  grade_check_every_days AS "gradeCheckEveryDays", is_demo AS "isDemo"`;
 
 type Row = Programme & Record<string, unknown>;
 
@@ -31,12 +32,13 @@ export class ProgrammeQueries {
     await sql.rows(`INSERT INTO person (programme_id, id, name, user_id, role) VALUES ($1, $2, $3, $4, 'owner')`, [programmeId, personId, name, userId]);
   }
 
-  async change(sql: UnitOfWork, programmeId: string, { name, zone, seasonStartsIn, rootedMeans, readyMeans }: ChangeProgramme): Promise<Programme> {
+  async change(sql: UnitOfWork, programmeId: string, { name, zone, seasonStartsIn, rootedMeans, readyMeans, gradeCheckEveryDays }: ChangeProgramme): Promise<Programme> {
     return sql.one<Row>(
       `UPDATE programme SET name = coalesce($2, name), zone = coalesce($3, zone), season_starts_in = coalesce($4, season_starts_in),
-         rooted_means = coalesce($5, rooted_means), ready_means = coalesce($6, ready_means)
+         rooted_means = coalesce($5, rooted_means), ready_means = coalesce($6, ready_means),
+         grade_check_every_days = coalesce($7, grade_check_every_days)
        WHERE id = $1 RETURNING ${COLUMNS}`,
-      [programmeId, name, zone, seasonStartsIn, rootedMeans, readyMeans],
+      [programmeId, name, zone, seasonStartsIn, rootedMeans, readyMeans, gradeCheckEveryDays],
     );
   }
 }

@@ -8,7 +8,9 @@ import type { Caller } from '../http/caller.ts';
 import { refuseIfStale } from '../http/etag.ts';
 import { CellQueries } from '../exact-place/cell.queries.ts';
 
-const SHOWN = { id: true, scientificName: true, commonName: true, sensitivity: true } as const;
+const SHOWN = {
+  id: true, scientificName: true, commonName: true, sensitivity: true, firstCheckDays: true, verdictDays: true, movingOnDays: true,
+} as const;
 
 @Injectable()
 export class TaxonService {

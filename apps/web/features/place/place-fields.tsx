@@ -14,6 +14,7 @@ export function PlaceFields({ place, partners }: { place?: Place; partners: read
     <>
       <TextField name="name" value={place?.name} hint={hints.name} />
       <TextField name="walkOrder" keypad="numeric" isOptional value={place?.walkOrder} hint={hints.walkOrder} />
+      <TextField name="roundEveryDays" keypad="numeric" isOptional value={place?.roundEveryDays} hint={hints.roundEveryDays} />
       {isTray && <TextField name="rows" keypad="numeric" isOptional value={place?.rows} hint={hints.rows} />}
       {partners.length > 0 && <ChoiceField name="partnerId" isOptional value={place?.partnerId} choices={choicesOf(partners)} />}
       <ProseField name="note" isOptional value={place?.note} />

@@ -7,6 +7,7 @@ export const placeContentSaid = (form: FormData) => ({
   rows: number(form, 'rows'),
   partnerId: text(form, 'partnerId'),
   note: text(form, 'note'),
+  roundEveryDays: number(form, 'roundEveryDays'),
 });
 
 /** A tray's new filling. */

@@ -14,6 +14,7 @@ export async function changeSettings(programme: string, etag: string, before: Fo
     seasonStartsIn: number(form, 'seasonStartsIn'),
     rootedMeans: text(form, 'rootedMeans'),
     readyMeans: text(form, 'readyMeans'),
+    gradeCheckEveryDays: number(form, 'gradeCheckEveryDays'),
   };
   const state = await submit(before, form, () => changeRecord(programme, [], etag, body, 'PATCH'));
   if (state.isDone) revalidatePath(pageOf(programme), 'layout');

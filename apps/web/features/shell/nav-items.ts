@@ -1,8 +1,9 @@
 import type { Role } from '@sprigline/contract';
 
 export type NavName =
-  | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa'
-  | 'recipes' | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'settings';
+  | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
+  | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners'
+  | 'settings' | 'due';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
 
@@ -23,6 +24,7 @@ const GROUPS: readonly NavGroup[] = [
     name: 'work',
     items: [
       { name: 'home', path: [] },
+      { name: 'due', path: ['due'] },
       { name: 'places', path: ['places'] },
       { name: 'batches', path: ['batches'] },
       { name: 'bench', path: ['bench'] },

@@ -5,4 +5,7 @@ export const taxonSaid = (form: FormData) => ({
   scientificName: text(form, 'scientificName'),
   commonName: text(form, 'commonName'),
   sensitivity: number(form, 'sensitivity'),
+  firstCheckDays: number(form, 'firstCheckDays'),
+  movingOnDays: number(form, 'movingOnDays'),
+  verdictDays: number(form, 'verdictDays'),
 });

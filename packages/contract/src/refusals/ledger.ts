@@ -15,6 +15,8 @@ export const LEDGER_REFUSALS = {
   'batch/other-sticking': { status: 422, title: 'Those plants are of another sticking' },
   'batch/taxon-needed': { status: 422, title: 'Say which species they are' },
   'review/id-reused': { status: 422, title: 'That id stands for another decision' },
+  'review/nobody-to-ask': { status: 409, title: 'Whoever wrote it cannot be asked here' },
+  'review/answered-already': { status: 409, title: 'That question has its answer' },
   'batch/label-taken': { status: 409, title: 'That label has been used before' },
   'batch/held': { status: 409, title: 'These plants are held' },
   'entry/needs-another-look': { status: 409, title: 'The books do not allow that' },

@@ -30,6 +30,7 @@ export default async function SettingsPage({ params }: { params: Promise<{ progr
             { term: fields.seasonStartsIn, says: months()[told.seasonStartsIn - 1] },
             { term: fields.rootedMeans, says: told.rootedMeans },
             { term: fields.readyMeans, says: told.readyMeans },
+            { term: fields.gradeCheckEveryDays, says: told.gradeCheckEveryDays },
           ]}
         />
       </>
@@ -44,6 +45,7 @@ export default async function SettingsPage({ params }: { params: Promise<{ progr
         <ChoiceField name="seasonStartsIn" value={told.seasonStartsIn} hint={hints.seasonStartsIn} choices={months().map((words, at) => ({ value: String(at + 1), words }))} />
         <ProseField name="rootedMeans" rows={2} value={told.rootedMeans} hint={hints.rootedMeans} />
         <ProseField name="readyMeans" rows={2} value={told.readyMeans} hint={hints.readyMeans} />
+        <TextField name="gradeCheckEveryDays" keypad="numeric" value={told.gradeCheckEveryDays} hint={hints.gradeCheckEveryDays} />
       </ActionForm>
     </>
   );

@@ -1,5 +1,7 @@
-import { Taxon } from '@sprigline/contract';
+import { Taxon, TaxonDays as Days } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
+import { z } from 'zod';
+import { TaxonDays } from '../../../../../features/taxon/taxon-days.tsx';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
 import { titled } from '../../../../../lib/titled.ts';
@@ -14,8 +16,8 @@ export const generateMetadata = titled(({ taxa }) => taxa.kind);
 
 export default async function TaxonPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [taxon, { isDesk }, { taxa: words, words: common }, t] = await Promise.all([
-    read(apiOf(programme, 'taxa', id), Taxon), workplaceOf(programme), getMessages(), getTranslations('taxa'),
+  const [taxon, days, { isDesk }, { taxa: words, words: common }, t] = await Promise.all([
+    read(apiOf(programme, 'taxa', id), Taxon), read(apiOf(programme, 'due', 'days'), z.array(Days)), workplaceOf(programme), getMessages(), getTranslations('taxa'),
   ]);
   return (
     <>
@@ -30,6 +32,7 @@ export default async function TaxonPage({ params }: { params: Promise<{ programm
           { term: words.fields.sensitivity, says: common.sensitivity[`${taxon.sensitivity as 0}`] },
         ]}
       />
+      <div className="mt-10">{days.filter(({ taxonId }) => taxonId === id).map((of) => <TaxonDays key={of.taxonId} days={of} />)}</div>
     </>
   );
 }
