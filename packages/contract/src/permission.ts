@@ -38,3 +38,17 @@ export const Permission = z.object({
   givenBack: z.int(),
 });
 export type Permission = z.infer<typeof Permission>;
+
+/** A permission that ends within 60 days (or ended within the last 60), or of whose quota nine tenths are used. */
+export const PermissionEnding = z.object({
+  id: z.uuid(),
+  grantedBy: z.string(),
+  land: z.string(),
+  /** Only where the day is near; null where the quota alone is why it is told. */
+  validUntil: Day.nullable(),
+  isPast: z.boolean(),
+  quota: z.int().nullable(),
+  used: z.int(),
+  isNearlyUsed: z.boolean(),
+});
+export type PermissionEnding = z.infer<typeof PermissionEnding>;
