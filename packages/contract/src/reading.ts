@@ -63,6 +63,8 @@ export const FunnelGroup = z.object({
   standId: z.string().nullable(), taxonId: z.string().nullable(), taxon: z.string().nullable(), commonName: z.string().nullable(),
   /** Days of the first and the last sticking; empty where no sticking day is known. */
   firstStuckOn: z.string().nullable(), lastStuckOn: z.string().nullable(),
+  /** The day by which the last cuttings that are undecided now have their verdict; null where none are, or no day is known. */
+  verdictOn: z.string().nullable(),
   /** Of all stages together; a donor whose plants were received at a later stage is among them. */
   donors: z.object({ came: z.int(), left: z.int() }),
   stages: z.array(FunnelStage),

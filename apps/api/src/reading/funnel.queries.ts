@@ -4,7 +4,7 @@ import type { StageTally } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { chosenStickings } from './chosen-stickings.ts';
 
-type GroupHead = Omit<FunnelGroup, 'key' | 'stages' | 'donors'>;
+type GroupHead = Omit<FunnelGroup, 'key' | 'stages' | 'donors' | 'verdictOn'>;
 
 /** In the order in which the query builds them. */
 type TallyRow = [
@@ -18,6 +18,8 @@ export interface GroupRow extends Record<string, unknown> {
   head: GroupHead;
   tallies: TallyRow[];
   causes: { stage: StageTally['stage']; cause: string; n: number }[];
+  /** Of each species with cuttings that wait for their verdict: the last day on which such were stuck. */
+  waiting: { taxonId: string; lastStuckOn: string }[];
 }
 
 @Injectable()
@@ -33,7 +35,7 @@ export class FunnelQueries {
     return sql.rows<GroupRow>(
       `WITH chosen AS (${chosen.text}),
        read AS (
-         SELECT c.key, c.donor, t.* FROM chosen c
+         SELECT c.key, c.donor, c.taxon_id, c.stuck_on, t.* FROM chosen c
          JOIN tally t ON t.programme_id = $1 AND t.sticking_id = c.sticking_id),
        sums AS (
          SELECT key, donor, stage, sum(came_in) AS came_in, sum(gone_on) AS gone_on, sum(died) AS died,
@@ -52,17 +54,22 @@ export class FunnelQueries {
            FROM (SELECT key, stage, died_of FROM read WHERE died > 0) dead CROSS JOIN LATERAL jsonb_each_text(died_of) of
            GROUP BY 1, 2, 3) by_cause
          GROUP BY key),
+       waiting AS (
+         SELECT key, json_agg(json_build_object('taxonId', taxon_id, 'lastStuckOn', last_on)) AS waiting FROM (
+           SELECT key, taxon_id, max(stuck_on) AS last_on FROM read WHERE stage = 'cutting' AND here > 0 AND stuck_on IS NOT NULL GROUP BY 1, 2) by_taxon
+         GROUP BY key),
        heads AS (
          SELECT key, min(name) AS name, min(stuck_on) AS first_on, max(stuck_on) AS last_on,
                 CASE WHEN count(DISTINCT stand_id) = 1 THEN min(stand_id::text) END AS stand_id,
                 CASE WHEN count(DISTINCT taxon_id) = 1 THEN min(taxon_id::text) END AS taxon_id
          FROM chosen GROUP BY key)
-       SELECT h.key, tallies.tallies, coalesce(causes.causes, '[]') AS causes, jsonb_build_object(
+       SELECT h.key, tallies.tallies, coalesce(causes.causes, '[]') AS causes, coalesce(waiting.waiting, '[]') AS waiting, jsonb_build_object(
          'name', h.name, 'standId', h.stand_id, 'taxonId', h.taxon_id, 'taxon', x.scientific_name, 'commonName', x.common_name,
          'firstStuckOn', h.first_on, 'lastStuckOn', h.last_on) AS head
        FROM heads h
        JOIN tallies ON tallies.key = h.key
        LEFT JOIN causes ON causes.key = h.key
+       LEFT JOIN waiting ON waiting.key = h.key
        LEFT JOIN taxon x ON x.programme_id = $1 AND x.id = h.taxon_id::uuid
        ORDER BY h.key = '', h.name, x.scientific_name, h.key`,
       chosen.values,

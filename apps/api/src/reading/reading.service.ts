@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { Diversity, DonorHoldings, DonorsAtRisk, FunnelQuery, Funnels, FunnelStage, ReadingChoices, ReadingFilter } from '@sprigline/contract';
-import { diversityOfStand, donorsAtRisk, type DonorSpread, type FunnelStage as Worked } from '@sprigline/domain';
+import { dayAfter, diversityOfStand, donorsAtRisk, type DonorSpread, type FunnelStage as Worked } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
+import { DueDaysQueries } from '../due/due-days.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import { DiversityQueries } from './diversity.queries.ts';
 import { funnelOfGroup } from './funnel-of-group.ts';
-import { FunnelQueries } from './funnel.queries.ts';
+import { FunnelQueries, type GroupRow } from './funnel.queries.ts';
 import { HeadQueries, type NamedDonor, type NamedDonors } from './head.queries.ts';
 import { HoldingQueries, type HoldingRow } from './holding.queries.ts';
 
@@ -20,6 +21,7 @@ export class ReadingService {
     private readonly funnelQueries: FunnelQueries,
     private readonly diversityQueries: DiversityQueries,
     private readonly holdingQueries: HoldingQueries,
+    private readonly dueDays: DueDaysQueries,
   ) {}
 
   /** The paired funnel of each group of the chosen stickings. */
@@ -27,7 +29,8 @@ export class ReadingService {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
       const rows = await this.funnelQueries.tallies(sql, caller.programmeId, query);
-      const groups = rows.map((row) => ({ ...row.head, key: row.key, ...funnelOfGroup(row) }));
+      const days = new Map((await this.dueDays.ofTaxa(sql, caller.programmeId)).map(({ taxonId, verdict }) => [taxonId, verdict.days]));
+      const groups = rows.map((row) => ({ ...row.head, key: row.key, verdictOn: lastVerdict(row.waiting, days), ...funnelOfGroup(row) }));
       const named = groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor)));
       const donors = await this.headQueries.donors(sql, caller.programmeId, named);
       return { ...head, groups: groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withNames(stage, donors)) })) };
@@ -97,4 +100,9 @@ function withNames({ byDonor, ...stage }: Worked, donors: NamedDonors): FunnelSt
   if (!byDonor) return named;
   if (byDonor.kind === 'interval') return { ...named, byDonor };
   return { ...named, byDonor: { ...byDonor, best: nameOf(byDonor.best, donors), worst: nameOf(byDonor.worst, donors) } };
+}
+
+/** The latest day on which cuttings that are undecided now have their verdict. */
+function lastVerdict(waiting: GroupRow['waiting'], days: ReadonlyMap<string, number>): string | null {
+  return waiting.flatMap(({ taxonId, lastStuckOn }) => dayAfter(lastStuckOn, days.get(taxonId) ?? 0)).sort().at(-1) ?? null;
 }

@@ -1,5 +1,6 @@
 import type { DonorSpread, FunnelStage } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
+import { sayDay } from '../../lib/calendar.ts';
 import { Table } from '../../ui/table.tsx';
 import { percent, percentRange } from './percent.ts';
 
@@ -7,10 +8,12 @@ interface RatesTableProps {
   readonly about: string;
   readonly stages: readonly FunnelStage[];
   readonly nameOf: (stage: FunnelStage['stage']) => string;
+  /** The day by which all cuttings have their verdict; young plants and trees have none. */
+  readonly verdictOn: string | null;
 }
 
 /** Table twin of the shares and their ranges. */
-export function RatesTable({ about, stages, nameOf }: RatesTableProps) {
+export function RatesTable({ about, stages, nameOf, verdictOn }: RatesTableProps) {
   const { readings: { stand: said } } = useMessages();
   return (
     <Table
@@ -20,7 +23,7 @@ export function RatesTable({ about, stages, nameOf }: RatesTableProps) {
       keyOf={({ stage }) => stage}
       columns={[
         { head: said.stage, cell: ({ stage }) => nameOf(stage) },
-        { head: said.rate, cell: ({ survival }) => <div className="min-w-44 print:min-w-0"><Rate survival={survival} /></div> },
+        { head: said.rate, cell: ({ stage, survival }) => <div className="min-w-44 print:min-w-0"><Rate survival={survival} verdictOn={stage === 'cutting' ? verdictOn : null} /></div> },
         { head: said.undecided, isNumber: true, cell: ({ survival }) => <span className="whitespace-nowrap">{survival ? `${survival.undecided} (${percent(survival.undecidedShare)})` : ''}</span> },
         { head: said.alone, isNumber: true, cell: ({ wilson }) => wilson && <span className="whitespace-nowrap">{percentRange(wilson)}</span> },
         { head: said.byDonor, isNumber: true, cell: ({ byDonor }) => byDonor && <ByDonor spread={byDonor} /> },
@@ -30,7 +33,7 @@ export function RatesTable({ about, stages, nameOf }: RatesTableProps) {
 }
 
 /** While many wait for a verdict, a range says more than a rate that will change. */
-function Rate({ survival }: { survival: FunnelStage['survival'] }) {
+function Rate({ survival, verdictOn }: { survival: FunnelStage['survival']; verdictOn: string | null }) {
   const t = useTranslations('readings.stand');
   if (survival?.rate === undefined) return t('none');
   const rate = percent(survival.rate);
@@ -39,6 +42,7 @@ function Rate({ survival }: { survival: FunnelStage['survival'] }) {
     <>
       <span className="font-semibold whitespace-nowrap">{percentRange(survival.range)}</span>
       <span className="block text-sm text-ink-soft">{t('decided', { rate })}</span>
+      {verdictOn && <span className="block text-sm text-ink-soft">{t('verdictBy', { day: sayDay(verdictOn) })}</span>}
       {!survival.isRankable && <span className="block text-sm text-ink-soft">{t('openEnd')}</span>}
     </>
   );

@@ -4,7 +4,7 @@ import { speciesOf } from './species-of.ts';
 
 const juniper = { taxonId: 'j', taxon: 'Juniperus communis', commonName: 'Juniper' };
 const yew = { taxonId: 'y', taxon: 'Taxus baccata', commonName: null };
-const group = (of: typeof juniper | typeof yew): FunnelGroup => ({ ...of, key: of.taxonId, name: 'Corran Ridge', standId: 's', firstStuckOn: null, lastStuckOn: null, donors: { came: 1, left: 1 }, stages: [] });
+const group = (of: typeof juniper | typeof yew): FunnelGroup => ({ ...of, key: of.taxonId, name: 'Corran Ridge', standId: 's', firstStuckOn: null, lastStuckOn: null, verdictOn: null, donors: { came: 1, left: 1 }, stages: [] });
 const stand = (of: typeof juniper | typeof yew): Diversity['stands'][number] => ({ ...of, standId: 's', stand: 'Corran Ridge', donorTrees: 1, assumedDistinct: 1, stages: [] });
 const donor = (label: string, { taxon, commonName }: typeof juniper | typeof yew): DonorHolding => ({
   donorId: label, treeId: label, label, stand: 'Corran Ridge', standId: 's', taxon, commonName, rootedNow: 1, rootedEver: 1, plants: 1, places: 1, wildTree: 'standing', risks: [],

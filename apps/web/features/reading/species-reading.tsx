@@ -45,7 +45,7 @@ export function SpeciesReading({ programme, stand, isOneOfMany, group, diversity
               <FunnelFigure name={`${stand}, ${about}`} group={group} grid={dotGrid(group.donors.came)} csv={csv} />
             </Card>
           </div>
-          <Section heading={headed(said.rates)} lead={said.ratesLead}><RatesFigure about={about} stages={group.stages} /></Section>
+          <Section heading={headed(said.rates)} lead={said.ratesLead}><RatesFigure about={about} stages={group.stages} verdictOn={group.verdictOn} /></Section>
           <Section heading={headed(said.lost)} lead={said.lostLead}>
             <LossesTable about={about} stages={group.stages} />
             <div className="mt-3 text-sm"><WorkedOut what="losses" /></div>
