@@ -1,4 +1,4 @@
-import { useMessages } from 'next-intl';
+import { useMessages, useTranslations } from 'next-intl';
 import { pageOf } from '../../lib/page-address.ts';
 import { ActionForm } from '../../ui/form/action-form.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
@@ -12,15 +12,20 @@ interface DecideFormProps {
   readonly programme: string;
   readonly flag: Decided;
   readonly people: readonly { readonly id: string; readonly name: string }[];
+  /** Whoever wrote it, if a question reaches them. */
+  readonly askable: string | undefined;
 }
 
 /** All that can be decided about one doubt. */
-export function DecideForm({ programme, flag, people }: DecideFormProps) {
+export function DecideForm({ programme, flag, people, askable }: DecideFormProps) {
   const said = useMessages().review;
+  const t = useTranslations('review');
+  const { asked: _, ...withoutAsking } = said.choices;
+  const choices = askable === undefined ? withoutAsking : { ...said.choices, asked: t('askName', { name: askable }) };
   return (
     <div className="grid gap-3 border-t border-line pt-4">
       <ActionForm action={decide.bind(null, programme, flag)} labels={said.fields} send={said.send}>
-        <RadioField name="decision" choices={choicesFrom(said.choices)} value="asked" />
+        <RadioField name="decision" choices={choicesFrom(choices)} value={askable === undefined ? 'assigned' : 'asked'} hint={askable === undefined && said.cannotAsk} />
         <ChoiceField name="assignedTo" isOptional choices={choicesOf(people)} hint={said.hints.assignedTo} />
         <ProseField name="note" isOptional rows={2} hint={said.hints.note} />
       </ActionForm>

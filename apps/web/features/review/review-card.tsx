@@ -50,7 +50,7 @@ export function ReviewCard({ programme, item, zone, isOpen, people, nameOf }: Re
       <p className="max-w-prose text-sm text-ink-soft">{said.todo[code]}</p>
       <SoFar decisions={item.decisions} zone={zone} />
       {isOpen ? (
-        <DecideForm programme={programme} flag={flag} people={people} />
+        <DecideForm programme={programme} flag={flag} people={people} askable={item.canBeAsked ? (writtenBy ?? undefined) : undefined} />
       ) : (
         <div className="flex flex-wrap items-start gap-3">
           <ActionForm action={decide.bind(null, programme, flag)} send={said.accept} />

@@ -9,9 +9,9 @@ export function SoFar({ decisions, zone }: { decisions: ReviewItem['decisions'];
   if (decisions.length === 0) return null;
   return (
     <ul className="text-sm">
-      {decisions.map(({ decision, by, at, note, assignedTo }) => (
+      {decisions.map(({ decision, by, at, note, assignedTo, askedOf }) => (
         <li key={at}>
-          {t('soFar', { decision: said.decisions[decision], name: by, moment: sayMoment(at, zone) })} {assignedTo && t('to', { name: assignedTo })} {note && <i>“{note}”</i>}
+          {t('soFar', { decision: said.decisions[decision], name: by, moment: sayMoment(at, zone) })} {(assignedTo ?? askedOf) && t('to', { name: assignedTo ?? askedOf ?? '' })} {note && <i>“{note}”</i>}
         </li>
       ))}
     </ul>

@@ -1,10 +1,13 @@
-import { ReviewItem } from '@sprigline/contract';
+import { FlagCode, ReviewGroup, ReviewItem } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
+import { AcceptMany } from '../../../../features/review/accept-many.tsx';
+import { GroupLinks } from '../../../../features/review/group-links.tsx';
 import { itemKey } from '../../../../features/review/item-key.ts';
 import { ReviewCard } from '../../../../features/review/review-card.tsx';
 import { peopleOf, placesOf } from '../../../../lib/lists.ts';
+import { read } from '../../../../lib/read.ts';
 import { readPart } from '../../../../lib/pages.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
@@ -13,7 +16,7 @@ import { PageHeading } from '../../../../ui/page-heading.tsx';
 
 interface ReviewPageProps {
   readonly params: Promise<{ programme: string }>;
-  readonly searchParams: Promise<{ mine?: string; after?: string; decide?: string; decided?: string }>;
+  readonly searchParams: Promise<{ mine?: string; code?: string; after?: string; decide?: string; decided?: string }>;
 }
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -22,20 +25,22 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function ReviewPage({ params, searchParams }: ReviewPageProps) {
   const { programme } = await params;
-  const { mine, after, decide, decided } = await searchParams;
+  const { mine, after, decide, decided, ...asked } = await searchParams;
+  const code = FlagCode.safeParse(asked.code).data;
   const { me, zone } = await workplaceOf(programme);
-  const kept = new URLSearchParams({ ...(mine ? { mine } : {}) });
-  const query = new URLSearchParams({ ...(mine ? { assignedTo: me.personId } : {}), ...(after ? { after } : {}) });
-  const [{ items, after: next }, people, places, { review: said }] = await Promise.all([
-    readPart(`${apiOf(programme, 'review')}?${query}`, z.array(ReviewItem)), peopleOf(programme), placesOf(programme), getMessages(),
+  const kept = new URLSearchParams({ ...(mine ? { mine } : {}), ...(code ? { code } : {}) });
+  const query = new URLSearchParams({ ...(mine ? { assignedTo: me.personId } : {}), ...(code ? { code } : {}), ...(after ? { after } : {}) });
+  const [{ items, after: next }, groups, people, places, { review: said }, t] = await Promise.all([
+    readPart(`${apiOf(programme, 'review')}?${query}`, z.array(ReviewItem)), read(apiOf(programme, 'review', 'groups'), z.array(ReviewGroup)), peopleOf(programme), placesOf(programme), getMessages(), getTranslations('review'),
   ]);
   const names = new Map(places.map(({ id, name }) => [id, name]));
   return (
     <>
-      <PageHeading lead={said.lead} act={<ButtonLink look="quiet" href={mine ? '?' : '?mine=1'}>{mine ? said.all : said.mine}</ButtonLink>}>
-        {said.title}
-      </PageHeading>
-      {decided && <p role="status" className="mb-4 font-semibold">✓ {said.decided}</p>}
+      <PageHeading lead={said.lead}>{said.title}</PageHeading>
+      {decided && <p role="status" className="mb-4 font-semibold">✓ {t('decidedN', { n: Number(decided) || 1 })}</p>}
+      {groups.length > 0 && <GroupLinks groups={groups} code={code} mine={mine !== undefined} />}
+      {code && <p className="mb-4 max-w-prose">{said.todo[code]}</p>}
+      {items.length > 1 && <AcceptMany programme={programme} code={code} items={items} nameOf={(id) => names.get(id)} />}
       {items.length === 0 && <Empty>{mine ? said.emptyMine : said.empty}</Empty>}
       <ul className="grid gap-4">
         {items.map((item) => (

@@ -1,0 +1,113 @@
+import { beforeEach, expect, test } from 'vitest';
+import { testApi } from '../../../../test/support/api.ts';
+import { nursery, Desk } from '../../../../test/support/nursery.ts';
+import { newId, type SessionHeaders } from '../../../../test/support/people.ts';
+
+const api = await testApi();
+let desk: Desk;
+let volunteer: Desk;
+let count = 0;
+beforeEach(async () => {
+  count += 1;
+  desk = new Desk(api, await nursery(api, `review-${count}`));
+  volunteer = desk.as(desk.nursery.volunteer);
+});
+
+async function send(path: string, payload: object, headers: SessionHeaders = desk.headers) {
+  const answer = await api.app.inject({ method: 'POST', url: `/api/v1/programmes/${desk.nursery.programme}/${path}`, headers, payload });
+  return { status: answer.statusCode, body: answer.payload === '' ? undefined : answer.json() };
+}
+
+interface Item { entryId: string; code: string; canBeAsked: boolean; batch: { id: string }; decisions: { decision: string; note: string | null; by: string; askedOf: string | null; assignedTo: string | null }[] }
+const open = async (query = '') => (await desk.get(`review?${query}`)).body as Item[];
+const inQueue = ({ entryId, code, batch }: Item) => ({ id: newId(), entryId, code, batchId: batch.id });
+
+/** A volunteer throws out more than is there: three times, in three trays. */
+async function threeDoubts(): Promise<Item[]> {
+  for (let n = 0; n < 3; n += 1) {
+    const { batchId } = await desk.stick(10, { placeId: desk.nursery.trays[n], recipeVersionId: desk.nursery.recipeVersionId }, `2025-10-0${n + 1}`);
+    await volunteer.write([volunteer.entry('2025-11-01', { kind: 'died', batchId, n: 12, cause: 'rotted' })], { door: 'outbox' });
+  }
+  return open();
+}
+
+test('doubts are grouped by kind, and one kind can be asked for', async () => {
+  expect(await threeDoubts()).toHaveLength(3);
+  expect((await desk.get('review/groups')).body).toEqual([{ code: 'took-more', n: 3, oldest: '2025-11-01', mine: 0 }]);
+  expect(await open('code=took-more')).toHaveLength(3);
+  expect(await open('code=two-readings')).toEqual([]);
+  expect((await desk.get('review?code=whatever')).status).toBe(422);
+});
+
+test('many are accepted for one reason: all of them or none, once however often they are sent', async () => {
+  const [one, other, third] = await threeDoubts();
+  if (!one || !other || !third) throw new Error('three doubts');
+  const items = [inQueue(one), inQueue(other)];
+  expect((await send('review/many', { decision: 'accepted', note: 'counted again by two', items: [inQueue(third), { ...inQueue(third), entryId: newId() }] })).status).toBe(404);
+  expect(await open()).toHaveLength(3);
+
+  const many = { decision: 'accepted', note: 'counted again by two', items };
+  expect([(await send('review/many', many)).status, (await send('review/many', many)).status]).toEqual([204, 204]);
+  expect((await open()).map(({ entryId }) => entryId)).toEqual([third.entryId]);
+  expect((await send('review/many', { ...many, note: 'another reason' })).body.type).toBe('/problems/review/id-reused');
+  expect((await send('review/many', { ...many, items: [] })).status).toBe(422);
+});
+
+test('a question reaches whoever wrote the entry, and nobody else may answer it', async () => {
+  const [item] = await threeDoubts();
+  if (!item) throw new Error('a doubt');
+  expect(item.canBeAsked).toBe(true);
+  expect((await send('review', { ...inQueue(item), decision: 'asked' })).status, 'a question without words').toBe(422);
+  const asked = { ...inQueue(item), decision: 'asked', note: 'Were two of the next row with them?' };
+  expect((await send('review', asked)).status).toBe(204);
+
+  expect((await desk.get('questions')).body).toEqual([]);
+  expect((await volunteer.get('questions')).body).toMatchObject([{ id: asked.id, question: asked.note, code: 'took-more', kind: 'died', batch: { id: item.batch.id } }]);
+
+  const answer = { id: newId(), answer: 'Yes, two of T2.' };
+  expect((await send(`questions/${asked.id}/answer`, answer)).body.type).toBe('/problems/record/unknown');
+  const mine = desk.nursery.volunteer.headers;
+  expect([(await send(`questions/${asked.id}/answer`, answer, mine)).status, (await send(`questions/${asked.id}/answer`, answer, mine)).status]).toEqual([204, 204]);
+  expect((await send(`questions/${asked.id}/answer`, { id: newId(), answer: 'No.' }, mine)).body.type).toBe('/problems/review/answered-already');
+
+  expect((await volunteer.get('questions')).body).toEqual([]);
+  const [still] = (await open()).filter(({ entryId }) => entryId === item.entryId);
+  expect(still?.decisions.map(({ decision, note }) => [decision, note])).toEqual([['answered', 'Yes, two of T2.'], ['asked', asked.note]]);
+});
+
+test('a question that was decided without its answer is no longer asked', async () => {
+  const [item] = await threeDoubts();
+  if (!item) throw new Error('a doubt');
+  await send('review', { ...inQueue(item), decision: 'asked', note: 'How come?' });
+  await send('review', { ...inQueue(item), decision: 'accepted' });
+  expect((await volunteer.get('questions')).body).toEqual([]);
+});
+
+test('what is assigned stays assigned while it is asked about', async () => {
+  const [item] = await threeDoubts();
+  if (!item) throw new Error('a doubt');
+  const { personId } = desk.nursery.coordinator;
+  await send('review', { ...inQueue(item), decision: 'assigned', assignedTo: personId });
+  await send('review', { ...inQueue(item), decision: 'asked', note: 'How come?' });
+  expect(await open(`assignedTo=${personId}`)).toHaveLength(1);
+  expect((await desk.get('review/groups')).body).toMatchObject([{ n: 3, mine: 1 }]);
+});
+
+test('what changed since the last look, by the day it arrived; said by oneself, and never back', async () => {
+  await threeDoubts();
+  const news = (await desk.get('news')).body;
+  expect(news).toMatchObject({ seenUntil: null, entries: 6, moreDays: 0, days: [{ entries: 6, kinds: [{ kind: 'died', n: 3 }, { kind: 'stuck', n: 3 }], trips: 0, sheets: 0 }] });
+  const { day } = news.days[0];
+  const first = await desk.get(`news/entries?day=${day}&limit=4`);
+  expect(first.body.map(({ kind }: { kind: string }) => kind)).toEqual(['died', 'stuck', 'died', 'stuck']);
+  const rest = await api.app.inject({ method: 'GET', url: /<([^>]+)>/.exec(String(first.headers['link']))?.[1] ?? '', headers: desk.headers });
+  expect(rest.json()).toHaveLength(2);
+
+  expect((await send('news/seen', { until: news.asOf })).status).toBe(204);
+  expect((await desk.get('news')).body).toMatchObject({ seenUntil: news.asOf, entries: 0, days: [] });
+  await send('news/seen', { until: '2020-01-01T00:00:00Z' });
+  expect((await desk.get('news')).body.seenUntil).toBe(news.asOf);
+  await desk.stick(5, {}, '2025-12-01');
+  expect((await desk.get('news')).body.entries).toBe(1);
+  expect((await volunteer.get('news')).status).toBe(403);
+});
