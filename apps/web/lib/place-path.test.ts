@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { pathTo, placeChoices } from './place-path.ts';
 
-const plain = { kind: 'bench' as const, closedOn: null, walkOrder: 0, rows: null, partnerId: null, note: null, batches: 0, plants: 0, plantsWithin: 0 };
+const plain = { kind: 'bench' as const, closedOn: null, walkOrder: 0, rows: null, partnerId: null, note: null, roundEveryDays: null, batches: 0, plants: 0, plantsWithin: 0 };
 const house = { ...plain, id: 'h', name: 'Glasshouse', parentId: null, depth: 0 };
 const bench = { ...plain, id: 'b', name: 'Bench 1', parentId: 'h', depth: 1 };
 const tray = { ...plain, id: 't', name: 'Tray 4', parentId: 'b', depth: 2 };

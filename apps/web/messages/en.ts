@@ -10,6 +10,7 @@ import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
+  due, news,
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
@@ -36,5 +37,5 @@ export const messages = {
   account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
   trayCards, workLists,
-  due,
+  due, news,
 };

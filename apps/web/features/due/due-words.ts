@@ -10,11 +10,11 @@ export function wayTo(programme: string, { kind, place, batch }: DueItem): strin
     case 'siteCheck':
       return pageOf(programme, 'places', place.id, 'round');
     case 'verdict':
-      return pageOf(programme, 'batches', batch?.id ?? '', 'called');
+      return pageOf(programme, 'batches', batch?.id ?? '', 'call');
     case 'movingOn':
-      return pageOf(programme, 'batches', batch?.id ?? '', 'lifted');
+      return pageOf(programme, 'batches', batch?.id ?? '', 'lift');
     default:
-      return pageOf(programme, 'batches', batch?.id ?? '', 'counted');
+      return pageOf(programme, 'batches', batch?.id ?? '', 'count');
   }
 }
 

@@ -10,7 +10,7 @@ import { Table } from '../../ui/table.tsx';
 import { Donor } from './donor.tsx';
 
 /** As many as fit a glance; the reading page has them all. */
-const AT_A_GLANCE = 6;
+const AT_A_GLANCE = 5;
 
 /** Donor trees whose line may end here, the nearest to it first. */
 export async function RiskList({ programme }: { programme: string }) {

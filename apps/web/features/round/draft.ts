@@ -10,9 +10,6 @@ export interface Draft {
   readonly answers: Readonly<Record<string, Answer>>;
 }
 
-/** One for each person and place on this phone. */
-export const draftKey = (programme: string, placeId: string, personId: string): string => `sprigline/round/1/${programme}/${placeId}/${personId}`;
-
 export function readDraft(key: string): Draft | undefined {
   const kept = window.localStorage.getItem(key);
   if (kept === null) return undefined;

@@ -1,7 +1,8 @@
 'use client';
 
 import { useEffect, useReducer, useState } from 'react';
-import { draftKey, keepDraft, readDraft } from './draft.ts';
+import { draftKey } from '../../lib/round-drafts.ts';
+import { keepDraft, readDraft } from './draft.ts';
 import { type RoundState, roundAfter, type RoundStep } from './round-state.ts';
 
 export interface WhoAndWhere {

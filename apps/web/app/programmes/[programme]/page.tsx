@@ -1,9 +1,14 @@
 import { getMessages, getTranslations } from 'next-intl/server';
+import { NextIntlClientProvider } from 'next-intl';
 import { Beginning } from '../../../features/home/beginning.tsx';
-import { PlacesToWalk } from '../../../features/home/places-to-walk.tsx';
+import { DuePlaces } from '../../../features/home/due-places.tsx';
+import { NotCalled } from '../../../features/home/not-called.tsx';
+import { PermissionsEnding } from '../../../features/home/permissions-ending.tsx';
+import { QuestionsToMe } from '../../../features/home/questions-to-me.tsx';
+import { ReviewGroups } from '../../../features/home/review-groups.tsx';
 import { RiskList } from '../../../features/home/risk-list.tsx';
-import { ReviewCount } from '../../../features/home/review-count.tsx';
-import { LastTrips } from '../../../features/home/last-trips.tsx';
+import { RoundUnderWay } from '../../../features/home/round-under-way.tsx';
+import { WhatChanged } from '../../../features/home/what-changed.tsx';
 import { placesOf } from '../../../lib/lists.ts';
 import { sayDay } from '../../../lib/calendar.ts';
 import { titled } from '../../../lib/titled.ts';
@@ -12,23 +17,38 @@ import { PageHeading } from '../../../ui/page-heading.tsx';
 
 export const generateMetadata = titled(({ shell }) => shell.items.home);
 
-/** A volunteer's first screen is where to walk; a coordinator's is what needs a decision, what is at risk, what changed. */
+/** A volunteer's first screen is what is due and the round they are in; a coordinator's what changed, what is at risk, what needs a decision. */
 export default async function HomePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
-  const [workplace, t, { home: said }] = await Promise.all([workplaceOf(programme), getTranslations('home'), getMessages()]);
-  const heading = <PageHeading kind={sayDay(workplace.today, 'long')}>{t('hello', { name: workplace.me.name.split(' ')[0] ?? '' })}</PageHeading>;
-  if (workplace.role === 'partner') return <>{heading}<p className="max-w-prose">{said.partner}</p></>;
+  const [workplace, t, messages] = await Promise.all([workplaceOf(programme), getTranslations('home'), getMessages()]);
+  const { me, today, zone, isDesk } = workplace;
+  const heading = <PageHeading kind={sayDay(today, 'long')}>{t('hello', { name: me.name.split(' ')[0] ?? '' })}</PageHeading>;
+  if (workplace.role === 'partner') return <>{heading}<p className="max-w-prose">{messages.home.partner}</p></>;
 
   const places = await placesOf(programme);
-  const isFresh = places.length === 0;
+  if (isDesk && places.length === 0) return <>{heading}<Beginning programme={programme} /></>;
+  const names = Object.fromEntries(places.map(({ id, name }) => [id, name]));
   return (
     <>
       {heading}
-      {workplace.isDesk && isFresh && <Beginning programme={programme} />}
-      {workplace.isDesk && !isFresh && <ReviewCount programme={programme} />}
-      <PlacesToWalk programme={programme} places={places} />
-      {!isFresh && <RiskList programme={programme} />}
-      {workplace.isDesk && !isFresh && <LastTrips programme={programme} />}
+      <NextIntlClientProvider messages={{ home: messages.home, ui: messages.ui }}>
+        <RoundUnderWay programme={programme} personId={me.personId} names={walkable(places)} />
+      </NextIntlClientProvider>
+      <QuestionsToMe programme={programme} zone={zone} names={names} />
+      <DuePlaces programme={programme} today={today} most={isDesk ? 6 : 12} />
+      {isDesk && (
+        <div className="grid gap-x-12 lg:grid-cols-2">
+          <ReviewGroups programme={programme} />
+          <NotCalled programme={programme} />
+          <WhatChanged programme={programme} zone={zone} />
+          <PermissionsEnding programme={programme} />
+        </div>
+      )}
+      <RiskList programme={programme} />
     </>
   );
 }
+
+/** Names for the phone: trays are too many to send, and a round of one is called so by its own page. */
+const walkable = (places: Awaited<ReturnType<typeof placesOf>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(places.filter(({ kind }) => kind !== 'tray' && kind !== 'plot').map(({ id, name }) => [id, name]));
