@@ -58,10 +58,11 @@ export class TrayService {
         const told = { programmeId, id, placeId, movedBy: personId, movedOn: asDate(movedOn) };
         const later = await records.placeMove.findFirst({ where: { programmeId, placeId, movedOn: { gt: asDate(movedOn) } }, select: { id: true } });
         await records.placeMove.create({ data: { ...told, fromParentId: parentId, toParentId: toPlaceId } });
-        await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
-        await this.whoMaySee.placeChanged(records, programmeId, placeId);
         // One that is told late takes its place in the past; where it lies now is told by the last one.
-        if (!later) await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
+        if (!later) {
+          await records.place.update({ where: { programmeId_id: { programmeId, id: placeId } }, data: { parentId: toPlaceId } });
+          await this.whoMaySee.placeChanged(records, programmeId, placeId);
+        }
       }
       return this.places.one(records, programmeId, placeId);
     });
