@@ -29,7 +29,8 @@ async function stickingNight(owner, { bundles, recipes }) {
     const filling = { id: newId(), filledOn: '2026-10-18', medium: 'sand:peat 1:1', howCleaned: 'scrubbed, bleach 10 %, rinsed' };
     trays.push(await owner.add('places', { kind: 'tray', name: `tray ${number}`, parentId: bench, walkOrder: number, rows: 8, filling }));
   }
-  const workday = await owner.add('workdays', { day: '2026-10-18', placeId: house, tasks: 'Sticking night: juniper from Corran Ridge', others: 7, children: 3, hours: 3.5 });
+  const there = (await owner.send('GET', owner.of('people'))).slice(0, 3).map((/** @type {{ id: string }} */ { id }) => id);
+  const workday = await owner.add('workdays', { day: '2026-10-18', placeId: house, tasks: 'Sticking night: juniper from Corran Ridge', personIds: there, others: 4, children: 3, hours: 3.5 });
   const plan = /** @type {const} */ ([
     ['CR-01', 18, 0, '1-2', 'IBA 3000 ppm, sand:peat 1:1'], ['CR-01', 18, 1, '1-2', 'IBA 8000 ppm, sand:peat 1:1'],
     ['CR-05', 30, 0, '3-5', 'IBA 3000 ppm, sand:peat 1:1'], ['CR-13', 24, 1, '3-4', 'IBA 8000 ppm, sand:peat 1:1'],

@@ -28,10 +28,11 @@ export class Client {
    * @param {'GET' | 'POST' | 'PUT'} method
    * @param {string} url
    * @param {object | Buffer} [payload]
+   * @param {string} [seen] the version of the record that a change is made to; `*` for whichever
    * @returns {Promise<any>} the answer's body
    */
-  async send(method, url, payload) {
-    const reply = await this.#ask(method, url, payload);
+  async send(method, url, payload, seen) {
+    const reply = await this.#ask(method, url, payload, seen);
     return reply.payload === '' ? undefined : reply.json();
   }
 
@@ -72,11 +73,12 @@ export class Client {
    * @param {'GET' | 'POST' | 'PUT'} method
    * @param {string} url
    * @param {object | Buffer} [payload]
+   * @param {string} [seen]
    */
-  async #ask(method, url, payload) {
+  async #ask(method, url, payload, seen) {
     const reply = await this.#app.inject({
       method, url,
-      headers: { cookie: this.#cookie, origin: this.#origin, ...(Buffer.isBuffer(payload) && { 'content-type': 'text/csv' }) },
+      headers: { cookie: this.#cookie, origin: this.#origin, ...(Buffer.isBuffer(payload) && { 'content-type': 'text/csv' }), ...(seen && { 'if-match': seen }) },
       ...(payload && { payload }),
     });
     if (reply.statusCode >= 400) throw new Error(`The demo was not loaded: ${method} ${url} answered ${reply.statusCode} ${reply.payload.slice(0, 500)}`);

@@ -20,6 +20,7 @@ export function entrySaid(form: FormData, saying: object): UncheckedEntry {
     ...(observedOn === text(form, 'madeOn') ? { minute: number(form, 'minute') } : {}),
     writtenAt: text(form, 'writtenAt'),
     seenBy: text(form, `${ENTRY}seenBy`),
+    workdayId: text(form, `${ENTRY}workdayId`),
     note: text(form, `${ENTRY}note`),
     saying,
   };

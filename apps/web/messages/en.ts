@@ -19,6 +19,7 @@ import programmes from './en/programmes.json' with { type: 'json' };
 import recipes from './en/recipes.json' with { type: 'json' };
 import readings from './en/readings.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
+import requests from './en/requests.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
@@ -32,10 +33,12 @@ import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 import workLists from './en/work-lists.json' with { type: 'json' };
+import workdays from './en/workdays.json' with { type: 'json' };
 
 export const messages = {
   account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
   review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
   trayCards, workLists,
   due, news,
+  requests, workdays,
 };

@@ -1,11 +1,12 @@
 'use server';
 
 import { redirect } from 'next/navigation';
-import { entrySaid } from '../../lib/entry-said.ts';
+import { ENTRY, entrySaid } from '../../lib/entry-said.ts';
 import type { FormState } from '../../lib/form-state.ts';
 import { isTicked } from '../../lib/form-values.ts';
 import { writeEntry } from '../../lib/ledger.ts';
 import { pageOf } from '../../lib/page-address.ts';
+import { rememberWorkday } from '../../lib/remember-workday.ts';
 import { submit } from '../../lib/submit.ts';
 import { actSaid } from './act-said.ts';
 import type { Act } from './acts.ts';
@@ -13,6 +14,7 @@ import type { Act } from './acts.ts';
 /** Writes what was seen of a batch or done with it. */
 export async function writeAct(programme: string, batchId: string, act: Act, before: FormState, form: FormData): Promise<FormState> {
   const state = await submit(before, form, () => writeEntry(programme, entrySaid(form, actSaid(act, batchId, form)), isTicked(form, 'confirm')));
-  if (state.isDone) redirect(`${pageOf(programme, 'batches', batchId)}#history`);
-  return state;
+  if (!state.isDone) return state;
+  await rememberWorkday(form, `${ENTRY}workdayId`);
+  redirect(`${pageOf(programme, 'batches', batchId)}#history`);
 }

@@ -8,20 +8,20 @@ const stop: Stop = { batchId: 'b1', label: 'T1', stage: 'cutting', donor: null, 
 const told = { said: 'seen', look: 'tug', numbers: { alive: 12, rooted: 3 }, dead: { black: 2 }, minute: 600 } as const;
 
 test('a count becomes one entry, with its dead in words', () => {
-  const entries = entriesOf(answerTo(stop, told, undefined), '2026-11-25', '', words);
+  const entries = entriesOf(answerTo(stop, told, undefined), { day: '2026-11-25', seenBy: '' }, words);
   expect(entries.map(({ saying, observedOn, minute }) => ({ saying, observedOn, minute }))).toEqual([
     { observedOn: '2026-11-25', minute: 600, saying: { kind: 'counted', batchId: 'b1', alive: 12, look: 'tug', rooted: 3, dead: [{ n: 2, cause: 'black base', certainty: 'seen' }] } },
   ]);
 });
 
 test('blank is not nought: what was not looked at is not sent', () => {
-  const [entry] = entriesOf(answerTo(stop, { ...told, numbers: { alive: 12 } }, undefined), '2026-11-25', '', words);
+  const [entry] = entriesOf(answerTo(stop, { ...told, numbers: { alive: 12 } }, undefined), { day: '2026-11-25', seenBy: '' }, words);
   expect(entry?.saying).not.toHaveProperty('rooted');
 });
 
 test('dead without a count are told as such, one entry a cause', () => {
   const answer = answerTo(stop, { ...told, numbers: {}, dead: { black: 2, chewed: 1 } }, undefined);
-  expect(entriesOf(answer, '2026-11-25', '', words).map(({ saying }) => saying)).toEqual([
+  expect(entriesOf(answer, { day: '2026-11-25', seenBy: '' }, words).map(({ saying }) => saying)).toEqual([
     { kind: 'died', batchId: 'b1', n: 2, cause: 'black base', certainty: 'seen' },
     { kind: 'died', batchId: 'b1', n: 1, cause: 'chewed', certainty: 'seen' },
   ]);
@@ -29,14 +29,14 @@ test('dead without a count are told as such, one entry a cause', () => {
 
 test('at a site the trees are checked', () => {
   const answer = answerTo({ ...stop, stage: 'planted' }, { ...told, numbers: { alive: 9, notFound: 1 }, dead: {} }, undefined);
-  expect(entriesOf(answer, '2026-11-25', 'p7', words)[0]).toMatchObject({ seenBy: 'p7', saying: { kind: 'checked', alive: 9, notFound: 1, notLooked: 0 } });
+  expect(entriesOf(answer, { day: '2026-11-25', seenBy: 'p7' }, words)[0]).toMatchObject({ seenBy: 'p7', saying: { kind: 'checked', alive: 9, notFound: 1, notLooked: 0 } });
 });
 
 test('an answer that is changed keeps its id, so that it is written once', () => {
   const first = answerTo(stop, told, undefined);
   const mended = answerTo(stop, { ...told, numbers: { alive: 11 } }, first);
   expect(mended.ids['seen']).toBe(first.ids['seen']);
-  expect(entriesOf(mended, '2026-11-25', '', words)[0]?.id).toBe(first.ids['seen']);
+  expect(entriesOf(mended, { day: '2026-11-25', seenBy: '' }, words)[0]?.id).toBe(first.ids['seen']);
 });
 
 test('slips are seen before anything is sent', () => {

@@ -61,11 +61,19 @@ export interface SaidWords {
   readonly causes: Readonly<Record<string, string>>;
 }
 
-export function entriesOf(answer: Answer, observedOn: string, seenBy: string, words: SaidWords): EntryToSend[] {
+/** What of the whole round holds for each of its entries. */
+export interface RoundHead {
+  readonly day: string;
+  readonly seenBy: string;
+  readonly workdayId?: string | undefined;
+}
+
+export function entriesOf(answer: Answer, { day: observedOn, seenBy, workdayId }: RoundHead, words: SaidWords): EntryToSend[] {
   return partsOf(answer).map((part) => ({
     id: answer.ids[part] ?? '',
     observedOn,
     ...(seenBy === '' ? {} : { seenBy }),
+    ...(workdayId === undefined ? {} : { workdayId }),
     ...(answer.minute === undefined ? {} : { minute: answer.minute }),
     writtenAt: answer.writtenAt,
     saying: sayingOf(answer, part, words),

@@ -5,6 +5,8 @@ import type { Look } from './stop.ts';
 export interface Draft {
   readonly day: string;
   readonly seenBy: string;
+  /** The workday that it is part of; nothing where none was chosen. */
+  readonly workdayId?: string | undefined;
   readonly look: Look;
   /** By batch. */
   readonly answers: Readonly<Record<string, Answer>>;

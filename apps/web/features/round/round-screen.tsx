@@ -14,6 +14,8 @@ export interface RoundProps extends WhoAndWhere {
   readonly stops: readonly Stop[];
   readonly me: string;
   readonly people: readonly { readonly id: string; readonly name: string }[];
+  /** Workdays that the round may be part of, and the one that this phone remembers. */
+  readonly workdays: { readonly choices: readonly { readonly value: string; readonly words: string }[]; readonly remembered: string | undefined };
 }
 
 /** Walking a place: first where and when, then batch after batch, then what the books make of it. */

@@ -14,7 +14,7 @@ export interface RoundState {
 
 export type RoundStep =
   | { readonly step: 'restore'; readonly draft: Draft }
-  | { readonly step: 'begin'; readonly day: string; readonly seenBy: string }
+  | { readonly step: 'begin'; readonly day: string; readonly seenBy: string; readonly workdayId: string | undefined }
   | { readonly step: 'go'; readonly where: Where }
   | { readonly step: 'answer'; readonly stop: Stop; readonly told: Parameters<typeof answerTo>[1]; readonly where: Where }
   | { readonly step: 'skip'; readonly stop: Stop; readonly where: Where }
@@ -27,7 +27,7 @@ export function roundAfter(state: RoundState, next: RoundStep): RoundState {
     case 'restore':
       return { ...state, draft: next.draft, isRestored: true };
     case 'begin':
-      return { ...state, draft: { ...draft, day: next.day, seenBy: next.seenBy }, where: 0 };
+      return { ...state, draft: { ...draft, day: next.day, seenBy: next.seenBy, workdayId: next.workdayId }, where: 0 };
     case 'go':
       return { ...state, where: next.where };
     case 'look':

@@ -2,6 +2,7 @@ import { useTranslations } from 'next-intl';
 import { useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
 import { pageOf } from '../../lib/page-address.ts';
+import { WORKDAY_COOKIE, WORKDAY_KEPT_S } from '../../lib/workday-cookie.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
 import { INPUT } from '../../ui/form/input-class.ts';
@@ -18,16 +19,24 @@ interface StartViewProps extends RoundProps {
 
 /** Before the walk: which day it is for, who looks, and what lies ahead. */
 export function StartView(props: StartViewProps) {
-  const { programme, placeId, placeName, today, me, people, stops, state: { draft, isRestored }, step } = props;
+  const { programme, placeId, placeName, today, me, people, workdays, stops, state: { draft, isRestored }, step } = props;
   const t = useTranslations('round');
   const ui = useTranslations('ui');
   const [chosenDay, setDay] = useState<string>();
   const [chosenEyes, setEyes] = useState<string>();
+  const [chosenWorkday, setWorkday] = useState<string>();
   const [day, seenBy] = [chosenDay ?? draft.day, chosenEyes ?? draft.seenBy];
+  const known = draft.workdayId ?? workdays.remembered ?? '';
+  const workdayId = chosenWorkday ?? (workdays.choices.some(({ value }) => value === known) ? known : '');
   const answered = Object.keys(draft.answers).length;
 
+  function start() {
+    if (chosenWorkday !== undefined) document.cookie = `${WORKDAY_COOKIE}=${chosenWorkday}; path=/; max-age=${chosenWorkday === '' ? 0 : WORKDAY_KEPT_S}; samesite=lax`;
+    step({ step: 'begin', day, seenBy, workdayId: workdayId || undefined });
+  }
+
   function begin() {
-    step({ step: 'begin', day, seenBy });
+    start();
     const next = stops.findIndex(({ batchId }) => !draft.answers[batchId]);
     if (answered > 0) step({ step: 'go', where: next === -1 ? 'sums' : next });
   }
@@ -61,11 +70,22 @@ export function StartView(props: StartViewProps) {
             </select>
           </label>
         )}
+        {workdays.choices.length > 0 && (
+          <label className="block max-w-prose">
+            <span className="font-semibold">{t('workday')}</span>
+            <select value={workdayId} onChange={(event) => setWorkday(event.target.value)} className={INPUT}>
+              <option value="">{t('noWorkday')}</option>
+              {workdays.choices.map(({ value, words }) => (
+                <option key={value} value={value}>{words}</option>
+              ))}
+            </select>
+          </label>
+        )}
         <button type="button" onClick={begin} className={`${buttonClass('main')} min-h-16 w-full max-w-prose text-lg`}>
           {answered > 0 ? t('goOn', { n: answered }) : t('begin')}
         </button>
       </div>
-      <WalkList {...props} go={(where) => { step({ step: 'begin', day, seenBy }); step({ step: 'go', where }); }} />
+      <WalkList {...props} go={(where) => { start(); step({ step: 'go', where }); }} />
     </>
   );
 }

@@ -43,7 +43,7 @@ export function useBooks({ programme, state: { draft }, step }: RoundProps & { s
   const [confirmed, setConfirmed] = useState<ReadonlySet<string>>(new Set());
 
   const answers = Object.values(draft.answers);
-  const entries = answers.flatMap((answer) => entriesOf(answer, draft.day, draft.seenBy, { nothing, causes }));
+  const entries = answers.flatMap((answer) => entriesOf(answer, draft, { nothing, causes }));
   const confirm = answers.filter(({ batchId }) => confirmed.has(batchId)).flatMap(({ ids }) => Object.values(ids));
   const asked = JSON.stringify([entries, confirm]);
 

@@ -3,7 +3,7 @@ import type { Role } from '@sprigline/contract';
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners'
-  | 'settings' | 'due';
+  | 'settings' | 'due' | 'requests' | 'workdays';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
 
@@ -30,6 +30,8 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'bench', path: ['bench'] },
       { name: 'holds', path: ['holds'] },
       { name: 'workLists', path: ['work-lists'] },
+      { name: 'workdays', path: ['workdays'] },
+      { name: 'requests', path: ['requests'] },
       { name: 'review', path: ['review'], isForDesk: true },
     ],
   },

@@ -23,6 +23,8 @@ export interface EntryFormProps {
   readonly zone: string;
   /** Who else may have seen it. */
   readonly people: readonly { readonly id: string; readonly name: string }[];
+  /** Workdays that it may be part of, and the one that this device remembers. */
+  readonly workdays?: { readonly choices: readonly { readonly value: string; readonly words: string }[]; readonly remembered: string | undefined };
   /** For a correction: the day that it was said for. */
   readonly day?: string | undefined;
   /** A correction changes what was said, not who saw it nor the note. */
@@ -31,7 +33,7 @@ export interface EntryFormProps {
 }
 
 /** One entry as a form: what is said, which day, who saw it; and, where it does not add up, the question whether to write it all the same. */
-export function EntryForm({ action, fields, more, send, today, zone, people, day, isCorrection = false, children }: EntryFormProps) {
+export function EntryForm({ action, fields, more, send, today, zone, people, workdays, day, isCorrection = false, children }: EntryFormProps) {
   const { ui, entries } = useMessages();
   return (
     <NextIntlClientProvider messages={{ ui, entries: { flags: entries.flags, doubts: entries.doubts } }}>
@@ -43,6 +45,7 @@ export function EntryForm({ action, fields, more, send, today, zone, people, day
         <ConfirmField />
         {children}
         <DayField name={`${ENTRY}observedOn`} today={today} value={day} />
+        {workdays && workdays.choices.length > 0 && <ChoiceField name={`${ENTRY}workdayId`} isOptional choices={workdays.choices} value={workdays.remembered} hint={entries.hints.workdayId} />}
         {!isCorrection && people.length > 0 && <ChoiceField name={`${ENTRY}seenBy`} isOptional choices={choicesOf(people)} hint={entries.hints.seenBy} />}
         {!isCorrection && <ProseField name={`${ENTRY}note`} isOptional rows={2} />}
       </ActionForm>

@@ -12,6 +12,7 @@ import { writeAct } from '../../../../../../features/batch/write-act.action.ts';
 import { peopleOf } from '../../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
+import { workdayChoices } from '../../../../../../lib/workday-choices.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { Caution } from '../../../../../../ui/caution.tsx';
 import { EntryForm } from '../../../../../../ui/ledger/entry-form.tsx';
@@ -33,7 +34,7 @@ export default async function ActPage({ params }: ActPageProps) {
   const [batch, workplace, people, { batches: said }, t] = await Promise.all([
     read(apiOf(programme, 'batches', id), Batch), workplaceOf(programme), peopleOf(programme), getMessages(), getTranslations('batches'),
   ]);
-  const choices = await actChoices(programme, batch, act);
+  const [choices, workdays] = await Promise.all([actChoices(programme, batch, act), workdayChoices(programme, workplace.today)]);
   const cautions: Readonly<Partial<Record<string, string>>> = said.cautions;
   const label = labelOf(batch);
   return (
@@ -49,6 +50,7 @@ export default async function ActPage({ params }: ActPageProps) {
           send={said.sends[act]}
           today={workplace.today}
           zone={workplace.zone}
+          workdays={workdays}
           people={people.filter((person) => person.id !== workplace.me.personId)}
         >
           <ActFields act={act} choices={choices} isCutting={batch.stage === 'cutting'} />

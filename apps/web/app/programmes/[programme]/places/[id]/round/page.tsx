@@ -8,6 +8,7 @@ import { stopsOf } from '../../../../../../features/round/stop.ts';
 import { peopleOf } from '../../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
+import { workdayChoices } from '../../../../../../lib/workday-choices.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../../ui/button-link.tsx';
 import { Empty } from '../../../../../../ui/empty.tsx';
@@ -36,10 +37,11 @@ export default async function RoundPage({ params }: RoundPageProps) {
       </>
     );
   }
+  const workdays = await workdayChoices(programme, today);
   const others = people.filter((person) => person.id !== me.personId).map((person) => ({ id: person.id, name: person.name }));
   return (
     <NextIntlClientProvider messages={{ ui: messages.ui, words: messages.words, round: messages.round, entries: messages.entries }}>
-      <RoundScreen programme={programme} placeId={id} placeName={round.place.name} personId={me.personId} me={me.name} zone={zone} today={today} stops={stops} people={others} />
+      <RoundScreen programme={programme} placeId={id} placeName={round.place.name} personId={me.personId} me={me.name} zone={zone} today={today} stops={stops} people={others} workdays={workdays} />
     </NextIntlClientProvider>
   );
 }

@@ -1,0 +1,5 @@
+/** Under this name a device remembers the workday that was chosen on it. It is no secret, and says nothing of a person. */
+export const WORKDAY_COOKIE = 'sprigline.workday';
+
+/** A working day, and not into the next one. */
+export const WORKDAY_KEPT_S = 14 * 60 * 60;
