@@ -39,7 +39,7 @@ export type RequestContent = z.infer<typeof RequestContent>;
 export const NewRequest = Content.extend({ id: Id }).refine(isBySomebody, WHO);
 export type NewRequest = z.infer<typeof NewRequest>;
 
-export const SetAside = z.strictObject({ batchId: Id, n: SomePlants });
+const SetAside = z.strictObject({ batchId: Id, n: SomePlants });
 
 /** Everything set aside for a request; what is not named is free again. Body of PUT. */
 export const SetAsides = z.strictObject({
