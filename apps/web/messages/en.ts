@@ -29,6 +29,7 @@ import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
 import trayCards from './en/tray-cards.json' with { type: 'json' };
+import trace from './en/trace.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
@@ -41,4 +42,6 @@ export const messages = {
   trayCards, workLists,
   due, news,
   requests, workdays,
+  account, batches, donorTrees, entries, exactPlace, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
+  review, round, shell, sites, sorting, stands, sticking, taxa, trace, trips, ui, words,
 };

@@ -3,7 +3,7 @@ import type { Role } from '@sprigline/contract';
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners'
-  | 'settings' | 'due' | 'requests' | 'workdays';
+  | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
 
@@ -52,7 +52,7 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'sites', path: ['sites'] },
     ],
   },
-  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }] },
+  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }, { name: 'trace', path: ['trace'] }] },
   {
     name: 'programme',
     items: [

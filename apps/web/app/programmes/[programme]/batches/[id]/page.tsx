@@ -13,6 +13,7 @@ import { placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Tag } from '../../../../../ui/tag.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
@@ -30,11 +31,11 @@ export async function generateMetadata({ params }: BatchPageProps): Promise<Meta
 
 export default async function BatchPage({ params }: BatchPageProps) {
   const { programme, id } = await params;
-  const [batch, workplace, places, { batches: said }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), placesOf(programme), getMessages()]);
+  const [batch, workplace, places, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), placesOf(programme), getMessages()]);
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'batches'), words: said.title }]} />
-      <PageHeading kind={said.kind} lead={<BatchFlags batch={batch} />}>
+      <PageHeading kind={said.kind} lead={<BatchFlags batch={batch} />} act={<ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?batchId=${id}`}>{trace.trace}</ButtonLink>}>
         <Tag>{labelOf(batch)}</Tag>
       </PageHeading>
       <BatchActs programme={programme} batch={batch} />

@@ -19,7 +19,7 @@ export const generateMetadata = titled(({ donorTrees }) => donorTrees.one);
 
 export default async function DonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [tree, stands, taxa, { isDesk }, { donorTrees: said }, t] = await Promise.all([
+  const [tree, stands, taxa, { isDesk }, { donorTrees: said, trace }, t] = await Promise.all([
     read(apiOf(programme, 'donor-trees', id), DonorTree), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(), getTranslations('donorTrees'),
   ]);
   return (
@@ -27,7 +27,12 @@ export default async function DonorTreePage({ params }: { params: Promise<{ prog
       <Trail steps={[{ href: pageOf(programme, 'donor-trees'), words: said.title }, { href: pageOf(programme, 'stands', tree.standId), words: nameIn(stands, tree.standId) }]} />
       <PageHeading
         kind={t('kind', { stand: nameIn(stands, tree.standId) })}
-        act={isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'donor-trees', id, 'edit')}>{said.change}</ButtonLink>}
+        act={
+          <>
+            <ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?donorTreeId=${id}`}>{trace.trace}</ButtonLink>
+            {isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'donor-trees', id, 'edit')}>{said.change}</ButtonLink>}
+          </>
+        }
       >
         <Tag>{tree.label}</Tag>
       </PageHeading>

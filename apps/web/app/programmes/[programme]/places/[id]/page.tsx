@@ -9,6 +9,7 @@ import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
 import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../../ui/button-link.tsx';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../ui/section.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
@@ -17,7 +18,7 @@ export const generateMetadata = titled(({ places }) => places.one);
 
 export default async function PlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [place, places, partners, { isDesk }, { places: said }] = await Promise.all([
+  const [place, places, partners, { isDesk }, { places: said, trace }] = await Promise.all([
     read(apiOf(programme, 'places', id), Place), placesOf(programme), partnersOf(programme), workplaceOf(programme), getMessages(),
   ]);
   const path = pathTo(places, id);
@@ -26,7 +27,7 @@ export default async function PlacePage({ params }: { params: Promise<{ programm
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'places'), words: said.title }, ...path.slice(0, -1).map((step) => ({ href: pageOf(programme, 'places', step.id), words: step.name }))]} />
-      <PageHeading kind={said.kinds[place.kind]} act={<PlaceActs programme={programme} place={place} isDesk={isDesk} />}>
+      <PageHeading kind={said.kinds[place.kind]} act={<><PlaceActs programme={programme} place={place} isDesk={isDesk} /><ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?placeId=${id}`}>{trace.trace}</ButtonLink></>}>
         {place.name}
       </PageHeading>
       <div className="mb-12">

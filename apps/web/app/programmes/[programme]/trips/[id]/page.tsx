@@ -24,7 +24,7 @@ export const generateMetadata = titled(({ trips }) => trips.kind);
 export default async function TripPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
   const trip = await read(apiOf(programme, 'trips', id), Trip);
-  const [cuts, trees, stands, { isDesk }, { trips: said }, t] = await Promise.all([
+  const [cuts, trees, stands, { isDesk }, { trips: said, trace }, t] = await Promise.all([
     read(`${apiOf(programme, 'trips', 'last-cuts')}?standId=${trip.standId}&on=${trip.wentOn}`, z.array(LastCut)),
     read(`${apiOf(programme, 'donor-trees')}?standId=${trip.standId}&limit=200`, z.array(DonorTree)), standsOf(programme), workplaceOf(programme), getMessages(), getTranslations('trips'),
   ]);
@@ -37,6 +37,7 @@ export default async function TripPage({ params }: { params: Promise<{ programme
           <>
             {trip.bundles.length > 0 && <ButtonLink href={`${pageOf(programme, 'stick')}?tripId=${id}`}>{said.stick}</ButtonLink>}
             {trip.bundles.length > 0 && <ButtonLink look="quiet" href={pageOf(programme, 'trips', id, 'cards')}>{said.cards}</ButtonLink>}
+            {trip.bundles.length > 0 && <ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?tripId=${id}`}>{trace.trace}</ButtonLink>}
             {isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'trips', id, 'edit')}>{said.change}</ButtonLink>}
           </>
         }

@@ -1,0 +1,66 @@
+import type { Trace } from '@sprigline/contract';
+import { Text, View } from '@react-pdf/renderer';
+import type { Messages } from 'next-intl';
+import { sayDay } from '../../lib/calendar.ts';
+import { look } from '../../ui/paper/look.ts';
+import { PaperTable } from '../../ui/paper/paper-table.tsx';
+
+interface TracePaperProps {
+  readonly trace: Trace;
+  readonly said: Messages['trace'];
+  readonly stages: Messages['words']['stage'];
+  readonly sums: string;
+}
+
+/** The whole trace on paper, to be handed to whoever asks. */
+export function TracePaper({ trace, said, stages, sums }: TracePaperProps) {
+  const { columns } = said;
+  return (
+    <>
+      <Text style={look.lead}>{sums}</Text>
+      {trace.isCut && <Text style={look.lead}>{said.cut}</Text>}
+      <Text style={look.lead}>{`${said.trees}: ${trace.donorTrees.map(({ label, stand }) => `${label} (${stand})`).join(', ') || said.noTrees}`}</Text>
+      <Text style={look.lead}>{`${said.trips}: ${trace.trips.map(({ stand, wentOn }) => `${stand}, ${sayDay(wentOn)}`).join('; ') || said.noTrips}`}</Text>
+      <PaperTable
+        rows={trace.batches} keyOf={({ id }) => id}
+        columns={[
+          { head: columns.way, share: 2, cell: ({ way }) => said.wayShort[way] },
+          { head: columns.label, share: 2, cell: ({ label, held }) => `${label ?? said.noLabel}${held ? ` (${said.held})` : ''}` },
+          { head: columns.stage, share: 2, cell: ({ stage }) => stages[stage] },
+          { head: columns.n, share: 1, isNumber: true, cell: ({ n }) => n },
+          { head: columns.place, share: 4, cell: ({ path }) => path.join(' › ') },
+          { head: columns.since, share: 2, cell: ({ since }) => (since === null ? '' : sayDay(since)) },
+          { head: columns.holder, share: 2, cell: ({ n, holder }) => (n > 0 ? (holder?.name ?? said.us) : said.gone) },
+          { head: columns.donor, share: 2, cell: ({ donorTree }) => donorTree?.label ?? '' },
+        ]}
+      />
+      <Text style={look.heading}>{said.beside}</Text>
+      {trace.beside.length === 0 ? <Text>{said.besideNone}</Text> : (
+        <PaperTable
+          rows={trace.beside} keyOf={({ id, place }) => `${id} ${place.id}`}
+          columns={[
+            { head: columns.label, share: 2, cell: ({ label }) => label ?? said.noLabel },
+            { head: columns.stage, share: 2, cell: ({ stage }) => stages[stage] },
+            { head: columns.n, share: 1, isNumber: true, cell: ({ n }) => n },
+            { head: columns.together, share: 4, cell: ({ path }) => path.join(' › ') },
+            { head: columns.when, share: 3, cell: ({ from, until }) => `${sayDay(from)} – ${until === null ? '' : sayDay(until)}` },
+            { head: columns.now, share: 4, cell: ({ n, nowPath }) => (n > 0 ? nowPath.join(' › ') : said.gone) },
+          ]}
+        />
+      )}
+      <Text style={look.heading}>{said.outside}</Text>
+      {trace.outside.length === 0 ? <Text>{said.outsideNone}</Text> : (
+        <PaperTable
+          rows={trace.outside} keyOf={({ entryId, batchId }) => `${entryId} ${batchId}`}
+          columns={[
+            { head: columns.label, share: 2, cell: ({ label }) => label ?? said.noLabel },
+            { head: columns.n, share: 1, isNumber: true, cell: ({ n }) => n },
+            { head: columns.day, share: 2, cell: ({ day }) => sayDay(day) },
+            { head: columns.to, share: 5, cell: ({ to }) => to ?? said.outsideTo },
+          ]}
+        />
+      )}
+      <View style={look.caution} wrap={false}><Text>{said.caution}</Text></View>
+    </>
+  );
+}
