@@ -28,6 +28,7 @@ import { RecipeModule } from './recipe/recipe.module.ts';
 import { ReadingModule } from './reading/reading.module.ts';
 import { RequestModule } from './request/request.module.ts';
 import { RegimeModule } from './regime/regime.module.ts';
+import { ReportModule } from './report/report.module.ts';
 import { ReviewModule } from './review/review.module.ts';
 import { RoundModule } from './round/round.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
@@ -48,16 +49,12 @@ export class AppModule {
       module: AppModule,
       global: true,
       imports: [
-        DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule,
-        TaxonModule, StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule,
-        PlaceModule, SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule,
-        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
-        RequestModule, HoldModule,
-        BatchModule, LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule,
-        WorkListModule, RequestModule,
-        WorkListModule,
-        RegimeModule, ClimateModule, IncidentModule, TreatmentModule,
-        DueModule, NewsModule,
+        DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule, TaxonModule,
+        StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule, PlaceModule,
+        SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
+        LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
+        RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
+        ReportModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

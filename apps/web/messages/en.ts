@@ -20,6 +20,7 @@ import recipes from './en/recipes.json' with { type: 'json' };
 import readings from './en/readings.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
 import requests from './en/requests.json' with { type: 'json' };
+import reports from './en/reports.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
@@ -43,5 +44,5 @@ export const messages = {
   due, news,
   requests, workdays,
   account, batches, donorTrees, entries, exactPlace, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
-  review, round, shell, sites, sorting, stands, sticking, taxa, trace, trips, ui, words,
+  reports, review, round, shell, sites, sorting, stands, sticking, taxa, trace, trips, ui, words,
 };

@@ -29,6 +29,7 @@ export * from './recipe.ts';
 export * from './refusals.ts';
 export * from './request.ts';
 export * from './regime.ts';
+export * from './report.ts';
 export * from './review.ts';
 export * from './round.ts';
 export * from './shapes.ts';

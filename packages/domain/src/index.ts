@@ -17,6 +17,7 @@ export { isOpening, touchedBatches } from './ledger/touched-batches.ts';
 export { donorRatioInterval, DONORS_NEEDED, type DonorOutcome, type DonorRatioInterval } from './survival/donor-ratio-interval.ts';
 export { donorSpread, type DonorRate, type DonorSpread } from './survival/donor-spread.ts';
 export type { Interval } from './survival/interval.ts';
+export { plantedSurvival, type PlantedSurvival, type PlantedTrees } from './survival/planted-survival.ts';
 export { settledRate, type SettledRate, type StageEnds } from './survival/settled-rate.ts';
 export type { StageSum } from './survival/stage-sum.ts';
 export type { StageTally } from './survival/stage-tally.ts';

@@ -2,7 +2,7 @@ import type { Diversity } from '@sprigline/contract';
 import { useFormatter, useMessages, useTranslations } from 'next-intl';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Table } from '../../ui/table.tsx';
-import { percent } from './percent.ts';
+import { percent } from '../../lib/percent.ts';
 
 /** Table twin of the ribbons, with what follows from them. */
 export function GenesTable({ stand }: { stand: Diversity['stands'][number] }) {

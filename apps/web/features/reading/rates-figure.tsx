@@ -1,7 +1,7 @@
 import type { FunnelStage } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
-import { percent, percentRange } from './percent.ts';
+import { percent, percentRange } from '../../lib/percent.ts';
 import { RateKey, RateTracks } from './rate-tracks.tsx';
 import { RatesTable } from './rates-table.tsx';
 import { WorkedOut } from './worked-out.tsx';

@@ -2,7 +2,7 @@ import type { DonorSpread, FunnelStage } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { Table } from '../../ui/table.tsx';
-import { percent, percentRange } from './percent.ts';
+import { percent, percentRange } from '../../lib/percent.ts';
 
 interface RatesTableProps {
   readonly about: string;

@@ -52,7 +52,7 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'sites', path: ['sites'] },
     ],
   },
-  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }, { name: 'trace', path: ['trace'] }] },
+  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }, { name: 'trace', path: ['trace'] }, { name: 'reports', path: ['reports'] }] },
   {
     name: 'programme',
     items: [

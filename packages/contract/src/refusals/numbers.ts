@@ -14,4 +14,5 @@ export const NUMBER_REFUSALS = {
   'diversity/more-than-there-are': { status: 422, title: 'More plants than there are' },
   'diversity/no-candidates': { status: 422, title: 'Plants of no donor tree at all' },
   'diversity/not-a-limit': { status: 422, title: 'That is not a limit' },
+  'report/day-in-future': { status: 422, title: 'That day has not come yet' },
 } as const;

@@ -1,0 +1,33 @@
+import type { HandoverReport } from '@sprigline/contract';
+import type { Messages, useTranslations } from 'next-intl';
+import { sayDay } from '../../lib/calendar.ts';
+
+type T = ReturnType<typeof useTranslations<'reports.handover'>>;
+
+export interface HandoverList {
+  readonly heading: string;
+  readonly none: string;
+  readonly says: readonly string[];
+}
+
+/** What is to be handed over in sentences, for screen and paper. */
+export function handoverLists(report: HandoverReport, t: T, { reports: { handover: said }, words: { role: roles }, entries: { flags } }: Messages): HandoverList[] {
+  const flagWords: Readonly<Record<string, unknown>> = flags;
+  const nameOf = (code: string): string => (typeof flagWords[code] === 'string' ? flagWords[code] : code);
+  return [
+    { heading: said.reviews, none: said.noReviews, says: report.reviews.map(({ code, n, oldest }) => t('reviewOf', { n, what: nameOf(code), day: sayDay(oldest) })) },
+    { heading: said.unstuck, none: said.noUnstuck, says: report.unstuck.map(({ stand, wentOn, cuttings }) => t('unstuckOf', { stand, day: sayDay(wentOn), n: cuttings })) },
+    {
+      heading: said.permissions, none: report.permissions === null ? said.permissionsHidden : said.noPermissions,
+      says: (report.permissions ?? []).map(({ land, grantedBy, used, quota, validUntil, plantsOwedBack }) =>
+        t('permissionOf', { land, by: grantedBy, used, quota: quota === null ? 'none' : String(quota), until: validUntil === null ? 'none' : sayDay(validUntil), owed: plantsOwedBack })),
+    },
+    { heading: said.people, none: '', says: report.people.map(({ name, role }) => `${name}: ${role === null ? said.noRole : roles[role]}`) },
+    {
+      heading: said.recipes, none: '',
+      says: report.recipes.map(({ name, version, madeOn, hormone, hormonePpm, medium, wound, steps }) =>
+        [t('recipeOf', { name, version, day: sayDay(madeOn) }), hormone && [hormone, hormonePpm && `${hormonePpm} ppm`].filter(Boolean).join(' '), medium, wound, steps].filter(Boolean).join('; ')),
+    },
+    { heading: said.keep, none: '', says: Object.values(said.keepItems) },
+  ];
+}
