@@ -1,4 +1,3 @@
-/** All words of the web app in English: one file a noun, one line here. */
 import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
@@ -10,17 +9,16 @@ import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
-  due, news,
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
 import places from './en/places.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
-import recipes from './en/recipes.json' with { type: 'json' };
 import readings from './en/readings.json' with { type: 'json' };
+import recipes from './en/recipes.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
-import requests from './en/requests.json' with { type: 'json' };
 import reports from './en/reports.json' with { type: 'json' };
+import requests from './en/requests.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
@@ -29,20 +27,52 @@ import sorting from './en/sorting.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
-import trayCards from './en/tray-cards.json' with { type: 'json' };
 import trace from './en/trace.json' with { type: 'json' };
+import trayCards from './en/tray-cards.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 import workLists from './en/work-lists.json' with { type: 'json' };
 import workdays from './en/workdays.json' with { type: 'json' };
+/** All words of the web app in English: one file a noun, one line here. */
+  due, news,
 
 export const messages = {
-  account, batches, bench, donorTrees, entries, exactPlace, holds, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
-  review, round, shell, sites, sorting, stands, sticking, taxa, trips, ui, words,
-  trayCards, workLists,
-  due, news,
-  requests, workdays,
-  account, batches, donorTrees, entries, exactPlace, home, imports, origins, partners, people, permissions, places, programmes, recipes, readings, refusals,
-  reports, review, round, shell, sites, sorting, stands, sticking, taxa, trace, trips, ui, words,
+  account,
+  batches,
+  bench,
+  donorTrees,
+  due,
+  entries,
+  exactPlace,
+  holds,
+  home,
+  imports,
+  news,
+  origins,
+  partners,
+  people,
+  permissions,
+  places,
+  programmes,
+  readings,
+  recipes,
+  refusals,
+  reports,
+  requests,
+  review,
+  round,
+  shell,
+  sites,
+  sorting,
+  stands,
+  sticking,
+  taxa,
+  trace,
+  trayCards,
+  trips,
+  ui,
+  words,
+  workdays,
+  workLists,
 };
