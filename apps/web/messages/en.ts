@@ -8,6 +8,7 @@ import exactPlace from './en/exact-place.json' with { type: 'json' };
 import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
+import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
