@@ -21,11 +21,11 @@ export function ListFormFields({ places, stands, taxa, kind, placeId }: ListForm
   const species = taxa.map(({ id, commonName, scientificName }) => ({ value: id, words: commonName ?? scientificName }));
   return (
     <>
+      <ul className="list-disc pl-5 text-sm text-ink-soft">{WORK_LIST_KINDS.map((each) => <li key={each}>{kinds[each]}: {what[each]}</li>)}</ul>
       <RadioField
         name="kind"
         value={kind ?? 'pottingUp'}
         choices={WORK_LIST_KINDS.map((each) => ({ value: each, words: kinds[each] }))}
-        hint={<ul className="my-1 list-disc pl-5">{WORK_LIST_KINDS.map((each) => <li key={each}>{kinds[each]}: {what[each]}</li>)}</ul>}
       />
       <ChoiceField name="asked/placeId" isOptional value={placeId} hint={hints['asked/placeId']} choices={placeChoices(places)} />
       <ChoiceField name="asked/standId" isOptional choices={choicesOf(stands)} />

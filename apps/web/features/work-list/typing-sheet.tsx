@@ -55,7 +55,7 @@ export function TypingSheet({ programme, keptAs, action, lines, ...head }: Typin
         <div role="status" className="font-semibold empty:hidden">
           {state.taken !== undefined ? t('saved', { n: state.taken, left }) : state.problem ? null : state.words}
         </div>
-        <div data-saves tabIndex={-1} className="sticky bottom-20 w-fit lg:bottom-4"><SendButton>{t('send')}</SendButton></div>
+        <div data-saves tabIndex={-1} className="w-fit"><SendButton>{t('send')}</SendButton></div>
       </form>
     </FormContext>
   );

@@ -47,7 +47,7 @@ export default async function WorkListPage({ params }: { params: Promise<{ progr
         <QrMark says={`${address}${here}/type`} label={said.qr} />
       </div>
       {caution && <div className="mb-6"><Caution>{caution}</Caution></div>}
-      <SheetTable programme={programme} list={list} />
+      <div className="work-sheet"><SheetTable programme={programme} list={list} /></div>
     </>
   );
 }
