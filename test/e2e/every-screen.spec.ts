@@ -11,6 +11,7 @@ const SCREENS = [
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/donors-at-risk', '/people', '/people/invite',
   '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
   '/requests', '/requests/new', '/workdays', '/workdays/new',
+  '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];
 
 /** Screens about one thing, reached by the first link of a list. */

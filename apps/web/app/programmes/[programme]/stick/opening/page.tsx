@@ -25,7 +25,7 @@ export default async function OpeningPage({ params }: { params: Promise<{ progra
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
       <div className="grid gap-6">
         <Caution>{said.caution}</Caution>
-        <EntryForm action={bringIn.bind(null, programme)} fields={said.fields} send={said.send} today={workplace.today} zone={workplace.zone} people={people.filter(({ id }) => id !== workplace.me.personId)}>
+        <EntryForm action={bringIn.bind(null, programme)} fields={said.fields} more={{ cameFrom: said.cameFrom, ...Object.fromEntries(trees.map((tree) => [`candidates/${tree.id}`, tree.label])) }} send={said.send} today={workplace.today} zone={workplace.zone} people={people.filter(({ id }) => id !== workplace.me.personId)}>
           <OpeningFields trees={trees} taxa={taxa} places={placeChoices(places)} label={label} />
         </EntryForm>
       </div>
