@@ -1,4 +1,3 @@
-import type { UncheckedEntry } from '../../lib/entry-said.ts';
 import { day, number, text } from '../../lib/form-values.ts';
 import { lineField } from '../../lib/line-field.ts';
 import type { LineEntry } from '../../lib/lines.ts';
