@@ -35,9 +35,8 @@ import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 import workLists from './en/work-lists.json' with { type: 'json' };
 import workdays from './en/workdays.json' with { type: 'json' };
-/** All words of the web app in English: one file a noun, one line here. */
-  due, news,
 
+/** All words of the web app in English: one file a noun, one line here. */
 export const messages = {
   account,
   batches,
