@@ -7,7 +7,7 @@ const ALL = { type: 'tag' as const, values: ['wcag2a', 'wcag2aa', 'wcag21aa', 'w
 const AS_SEEN = { type: 'rule' as const, values: ['color-contrast', 'target-size', 'scrollable-region-focusable', 'link-in-text-block', 'meta-viewport'] };
 
 const SCREENS = [
-  '', '/due', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
+  '', '/due', '/news', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/donors-at-risk', '/people', '/people/invite',
   '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
   '/requests', '/requests/new', '/workdays', '/workdays/new',

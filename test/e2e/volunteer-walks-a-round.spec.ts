@@ -5,8 +5,9 @@ import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
 test.use({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
 
 async function beginRound(page: Page, place: string): Promise<void> {
-  await page.goto(`${demoUrl()}${HARROWDALE}`);
-  await page.getByRole('link', { name: place }).first().click();
+  // From the list of places: what is due on home is only what waits.
+  await page.goto(`${demoUrl()}${HARROWDALE}/places`);
+  await page.getByRole('link', { name: `Walk ${place} and log it` }).click();
   await page.getByRole('button', { name: 'Begin' }).click();
 }
 

@@ -4,6 +4,7 @@ import { Beginning } from '../../../features/home/beginning.tsx';
 import { DuePlaces } from '../../../features/home/due-places.tsx';
 import { NotCalled } from '../../../features/home/not-called.tsx';
 import { PermissionsEnding } from '../../../features/home/permissions-ending.tsx';
+import { Promised } from '../../../features/home/promised.tsx';
 import { QuestionsToMe } from '../../../features/home/questions-to-me.tsx';
 import { ReviewGroups } from '../../../features/home/review-groups.tsx';
 import { RiskList } from '../../../features/home/risk-list.tsx';
@@ -41,6 +42,7 @@ export default async function HomePage({ params }: { params: Promise<{ programme
           <ReviewGroups programme={programme} />
           <NotCalled programme={programme} />
           <WhatChanged programme={programme} zone={zone} />
+          <Promised programme={programme} />
           <PermissionsEnding programme={programme} />
         </div>
       )}
