@@ -3,6 +3,7 @@ import { SAYING } from '../../lib/entry-said.ts';
 import { newId } from '../../lib/new-id.ts';
 import type { Choice } from '../../ui/form/choice-field.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { NumberPad } from '../../ui/form/number-pad.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { DeadLines } from './dead-lines.tsx';
@@ -24,7 +25,7 @@ export function SortFields({ isCutting, inBooks, places, labels: [first, second]
   return (
     <NextIntlClientProvider messages={{ ui, sorting: said, entries: { flags: entries.flags, doubts: entries.doubts } }}>
       <input type="hidden" name="inBooks" value={inBooks} />
-      {SORT_KINDS.map((kind) => <input key={kind} type="hidden" name={`ids/${kind}`} value={newId()} />)}
+      {SORT_KINDS.map((kind) => <HiddenField key={kind} name={`ids/${kind}`} value={newId()} />)}
       <SortSum inBooks={inBooks} foundHint={said.hints.foundReason} missingHint={said.hints.missing}>
         <h2 className="text-xl">{said.onwards}</h2>
         {isCutting && <Onwards kind="lifted" places={places} label={first} />}
@@ -53,7 +54,7 @@ function Onwards({ kind, places, label }: { kind: 'lifted' | 'potted'; places: r
   const name = (field: string) => `${SAYING}${kind}/${field}`;
   return (
     <div className="grid gap-3">
-      <input type="hidden" name={`to/${kind}`} value={newId()} />
+      <HiddenField name={`to/${kind}`} value={newId()} />
       <NumberPad name={`${SAYING}${kind}`} />
       <div className="grid gap-4 sm:grid-cols-2">
         <ChoiceField name={name('placeId')} isOptional choices={places} />

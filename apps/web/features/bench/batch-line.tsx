@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { lineField } from '../../lib/line-field.ts';
 import { newId } from '../../lib/new-id.ts';
 import { Flag } from '../../ui/flag.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
 
 /** One batch of many: what it is, in one line, and what is asked of it. */
@@ -21,9 +22,9 @@ export function BatchLine({ at, batch, children }: { at: number; batch: BatchInL
         <span className="text-sm text-ink-soft">{[batch.donorTree?.label ?? (batch.isMixed ? t('mixed') : undefined), batch.place?.name, batch.rows].filter(Boolean).join(', ')}</span>
         {batch.held && <Flag tone="look">{t('held')}</Flag>}
       </p>
-      <input type="hidden" name={lineField(at, 'batchId')} value={batch.id} />
-      <input type="hidden" name={lineField(at, 'entryId')} value={newId()} />
-      <input type="hidden" name={lineField(at, 'toBatchId')} value={newId()} />
+      <HiddenField name={lineField(at, 'batchId')} value={batch.id} />
+      <HiddenField name={lineField(at, 'entryId')} value={newId()} />
+      <HiddenField name={lineField(at, 'toBatchId')} value={newId()} />
       {children}
     </fieldset>
   );

@@ -7,6 +7,7 @@ import { lineField } from '../../lib/line-field.ts';
 import { newId } from '../../lib/new-id.ts';
 import { ActionForm } from '../../ui/form/action-form.tsx';
 import { DayField } from '../../ui/form/day-field.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { ProseField } from '../../ui/form/prose-field.tsx';
 import { ConfirmField } from '../../ui/ledger/confirm-field.tsx';
 import { BatchLine } from './batch-line.tsx';
@@ -37,11 +38,11 @@ export function JobForm({ job, action, batches, choices, workplace: { today, zon
   return (
     <NextIntlClientProvider messages={{ ui, bench: said, entries: { flags: entries.flags, doubts: entries.doubts } }}>
       <ActionForm action={action} labels={labels} send={said.sends[job]}>
-        <input type="hidden" name="writtenAt" value={new Date().toISOString()} />
+        <HiddenField name="writtenAt" value={new Date().toISOString()} />
         <input type="hidden" name="madeOn" value={today} />
-        <input type="hidden" name="minute" value={minuteOfDay(zone)} />
-        <input type="hidden" name="actId" value={newId()} />
-        <input type="hidden" name="toBatchId" value={newId()} />
+        <HiddenField name="minute" value={String(minuteOfDay(zone))} />
+        <HiddenField name="actId" value={newId()} />
+        <HiddenField name="toBatchId" value={newId()} />
         <ConfirmField />
         {common && <h2 className="text-xl">{said.common}</h2>}
         {common}
