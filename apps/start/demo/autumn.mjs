@@ -17,6 +17,8 @@ export async function workTheAutumn(owner, records) {
   await crossedRounds(owner);
   await troubleAtTheBench(owner);
   await checkAtTheSite(owner);
+  // A sheet for the next potting day, printed and not typed back yet.
+  await owner.add('work-lists', { kind: 'pottingUp', asked: {} });
 }
 
 /** @param {Client} owner @param {Records} records */

@@ -83,4 +83,4 @@ export { whereabouts, type PlaceInHistory, type StayAt, type Whereabouts } from 
 
 // Work lists
 export { askedOnList, type AskedOnLine } from './work-list/asked-on-list.ts';
-export { belongsOnList, FIRST_CHECK_DAYS, stagesOf, VERDICT_DAYS, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';
+export { belongsOnList, stagesOf, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';

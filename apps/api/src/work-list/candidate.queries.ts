@@ -9,6 +9,8 @@ const MOST_LOOKED_AT = 20_000;
 
 export interface Candidate extends BatchAtHand {
   readonly id: string;
+  /** Nothing for a mixed batch. */
+  readonly taxonId: string | null;
 }
 
 /** Places in walking order, each with the way to it and whether something above it is a house. */
@@ -19,7 +21,7 @@ WITH RECURSIVE walk AS (
   SELECT p.id, walk.covered OR p.kind = 'house', walk.way || lpad(p.walk_order::text, 6, '0') || p.name::text || p.id::text
   FROM walk JOIN place p ON p.programme_id = $1 AND p.parent_id = walk.id
 )
-SELECT b.id, b.stage, s.balance, s.rooted_now AS "rootedNow", s.held, s.unconfirmed, present_day($7) - k.stuck_on AS "daysSinceStuck",
+SELECT b.id, k.taxon_id AS "taxonId", b.stage, s.balance, s.rooted_now AS "rootedNow", s.held, s.unconfirmed, present_day($7) - k.stuck_on AS "daysSinceStuck",
   s.called_on IS NOT NULL AS "isCalled", walk.covered AS "isUnderCover"
 FROM walk
 JOIN batch_state s ON s.programme_id = $1 AND s.place_id = walk.id AND s.balance > 0

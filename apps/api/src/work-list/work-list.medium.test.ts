@@ -54,6 +54,10 @@ test('what belongs on it is computed, and can be narrowed by place, stand, speci
   expect(labels((await make('rootCheck', { days: 10, placeId: T2, standId: place.standId, taxonId: place.taxonId })).body)).toEqual(['1 J2', '2 J1']);
   expect((await make('pottingUp', { standId: newId() })).body).toMatchObject({ type: '/problems/work-list/nothing-to-do', status: 409 });
   expect((await make('siteCheck')).body.type).toBe('/problems/work-list/nothing-to-do');
+  // What the programme writes of a species holds, as for what is due.
+  await asOwner(api, (sql) => sql.query('UPDATE taxon SET verdict_days = 420 WHERE id = $1', [place.taxonId]));
+  expect((await make('calling')).body.type).toBe('/problems/work-list/nothing-to-do');
+  await asOwner(api, (sql) => sql.query('UPDATE taxon SET verdict_days = NULL WHERE id = $1', [place.taxonId]));
 });
 
 test('a sheet stays as it was printed, is made once, and tells what the books say now', async () => {

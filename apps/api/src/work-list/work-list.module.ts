@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { DueModule } from '../due/due.module.ts';
 import { EntryModule } from '../entry/entry.module.ts';
 import { CandidateQueries } from './candidate.queries.ts';
 import { TrayCardController } from './tray-card.controller.ts';
@@ -10,7 +11,7 @@ import { WorkListQueries } from './work-list.queries.ts';
 import { WorkListService } from './work-list.service.ts';
 
 @Module({
-  imports: [EntryModule],
+  imports: [DueModule, EntryModule],
   controllers: [WorkListController, TrayCardController],
   providers: [CandidateQueries, TrayCardQueries, TypingQueries, TypingService, WorkListQueries, WorkListService],
 })

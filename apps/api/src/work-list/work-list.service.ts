@@ -3,9 +3,11 @@ import type { NewWorkList, WorkList, WorkListInList, WorkListQuery } from '@spri
 import { belongsOnList, DomainError } from '@sprigline/domain';
 import { isDeepStrictEqual } from 'node:util';
 import { Database } from '../database/database.ts';
+import type { UnitOfWork } from '../database/unit-of-work.ts';
+import { DueDaysQueries } from '../due/due-days.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import type { Part } from '../http/part-of-list.ts';
-import { CandidateQueries } from './candidate.queries.ts';
+import { type Candidate, CandidateQueries } from './candidate.queries.ts';
 import { WorkListQueries } from './work-list.queries.ts';
 
 /** As many as can be typed back in one request, and more than a day's work. */
@@ -17,6 +19,7 @@ export class WorkListService {
     private readonly database: Database,
     private readonly queries: WorkListQueries,
     private readonly candidates: CandidateQueries,
+    private readonly waits: DueDaysQueries,
   ) {}
 
   list(caller: Caller, query: WorkListQuery): Promise<Part<WorkListInList>> {
@@ -37,9 +40,7 @@ export class WorkListService {
     return this.database.inTransaction(caller, async (sql) => {
       const earlier = await this.queries.head(sql, caller.programmeId, list.id);
       if (!earlier) {
-        const { days, atMost } = list.asked;
-        const limits = { days: days ?? undefined, atMost: atMost ?? undefined };
-        const chosen = (await this.candidates.at(sql, caller, list)).filter((batch) => belongsOnList(list.kind, batch, limits));
+        const chosen = await this.#chosen(sql, caller, list);
         refuseUnfitLength(chosen.length);
         await this.queries.keep(sql, caller, list, chosen.map(({ id }) => id));
       }
@@ -49,6 +50,16 @@ export class WorkListService {
       }
       return kept;
     });
+  }
+
+  /** In walking order. How long a tray is left alone, its species says, unless somebody asks otherwise. */
+  async #chosen(sql: UnitOfWork, caller: Caller, list: NewWorkList): Promise<Candidate[]> {
+    const { days, atMost } = list.asked;
+    const which = list.kind === 'calling' ? 'verdict' : 'firstCheck';
+    const waits = days === null ? await this.waits.ofTaxa(sql, caller.programmeId) : [];
+    const daysOf = new Map(waits.map((wait) => [wait.taxonId, wait[which].days]));
+    const candidates = await this.candidates.at(sql, caller, list);
+    return candidates.filter((batch) => belongsOnList(list.kind, batch, { days: days ?? daysOf.get(batch.taxonId ?? ''), atMost: atMost ?? undefined }));
   }
 }
 

@@ -1,3 +1,4 @@
+import { DEFAULT_DAYS } from '../due/waiting-days.ts';
 import type { Stage } from '../ledger/entry.ts';
 
 /** What people set out to do with a sheet of paper in their hand. */
@@ -23,25 +24,11 @@ export interface BatchAtHand {
 }
 
 export interface WorkListLimits {
-  /** Days since sticking before which a tray is left alone; nothing: the usual ones. Only for root checks and calling. */
+  /** Days since sticking before which a tray is left alone; nothing: those of every species. Only for root checks and calling. */
   readonly days?: number | undefined;
   /** Only batches with so many plants or fewer; nothing: all. */
   readonly atMost?: number | undefined;
 }
-
-/**
- * Days after sticking from which a look at the roots is worth the disturbance.
- *
- * Source: first roots of juniper from 6 weeks (Plantlife 2011, p. 30).
- */
-export const FIRST_CHECK_DAYS = 42;
-
-/**
- * Days after sticking after which a tray is judged.
- *
- * Common practice: wild conifers take several months to a year to root. A programme that knows better says so on the list.
- */
-export const VERDICT_DAYS = 365;
 
 const STAGES: Readonly<Record<WorkListKind, readonly Stage[]>> = {
   pottingUp: ['liner', 'cutting'],
@@ -73,9 +60,9 @@ export function belongsOnList(kind: WorkListKind, batch: BatchAtHand, limits: Wo
       return mayMove && (batch.stage === 'liner' || (batch.rootedNow ?? 0) > 0);
     case 'rootCheck':
       // Where all are known to be rooted there is nothing left to find out.
-      return !batch.isCalled && (batch.rootedNow ?? 0) < batch.balance && isOldEnough(limits.days ?? FIRST_CHECK_DAYS);
+      return !batch.isCalled && (batch.rootedNow ?? 0) < batch.balance && isOldEnough(limits.days ?? DEFAULT_DAYS.firstCheck);
     case 'calling':
-      return !batch.isCalled && isOldEnough(limits.days ?? VERDICT_DAYS);
+      return !batch.isCalled && isOldEnough(limits.days ?? DEFAULT_DAYS.verdict);
     case 'hardeningOff':
       return mayMove && batch.isUnderCover;
     case 'plantingDay':
