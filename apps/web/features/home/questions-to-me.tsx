@@ -1,6 +1,6 @@
 import { Question } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
-import { getMessages } from 'next-intl/server';
+import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
 import { sayDay, sayMoment } from '../../lib/calendar.ts';
 import { newId } from '../../lib/new-id.ts';
@@ -20,22 +20,20 @@ interface QuestionsProps {
   readonly names: Readonly<Record<string, string>>;
 }
 
-/** What somebody at the desk asks about entries of mine, and where I answer. */
+/** What somebody at the desk asks about entries of mine, and where I answer: one at a time, the oldest first. */
 export async function QuestionsToMe({ programme, zone, names }: QuestionsProps) {
-  const [questions, { home: said }] = await Promise.all([read(apiOf(programme, 'questions'), z.array(Question)), getMessages()]);
-  if (questions.length === 0) return null;
+  const [questions, { home: said }, t] = await Promise.all([read(apiOf(programme, 'questions'), z.array(Question)), getMessages(), getTranslations('home')]);
+  const [question] = questions;
+  if (!question) return null;
   return (
     <Section heading={said.questions} lead={said.questionsLead}>
-      <ul className="grid gap-4">
-        {questions.map((question) => (
-          <li key={question.id} className="card grid gap-3 rounded-lg border-2 border-on-straw bg-sheet p-5">
-            <Asked programme={programme} zone={zone} names={names} question={question} />
-            <ActionForm action={answerQuestion.bind(null, programme, question.id, newId())} labels={{ answer: said.answer }} send={said.sendAnswer}>
-              <ProseField name="answer" rows={2} />
-            </ActionForm>
-          </li>
-        ))}
-      </ul>
+      <div className="card grid gap-3 rounded-lg border-2 border-on-straw bg-sheet p-5">
+        <Asked programme={programme} zone={zone} names={names} question={question} />
+        <ActionForm key={question.id} action={answerQuestion.bind(null, programme, question.id, newId())} labels={{ answer: said.answer }} send={said.sendAnswer}>
+          <ProseField name="answer" rows={2} />
+        </ActionForm>
+      </div>
+      {questions.length > 1 && <p className="mt-2 text-sm text-ink-soft">{t('moreQuestions', { n: questions.length - 1 })}</p>}
     </Section>
   );
 }

@@ -40,7 +40,7 @@ export default async function ReviewPage({ params, searchParams }: ReviewPagePro
       {decided && <p role="status" className="mb-4 font-semibold">✓ {t('decidedN', { n: Number(decided) || 1 })}</p>}
       {groups.length > 0 && <GroupLinks groups={groups} code={code} mine={mine !== undefined} />}
       {code && <p className="mb-4 max-w-prose">{said.todo[code]}</p>}
-      {items.length > 1 && <AcceptMany programme={programme} code={code} items={items} nameOf={(id) => names.get(id)} />}
+      {items.length > 1 && !decide && <AcceptMany programme={programme} code={code} items={items} nameOf={(id) => names.get(id)} />}
       {items.length === 0 && <Empty>{mine ? said.emptyMine : said.empty}</Empty>}
       <ul className="grid gap-4">
         {items.map((item) => (
