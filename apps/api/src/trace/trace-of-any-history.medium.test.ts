@@ -50,7 +50,10 @@ const edges = (): Promise<Edge[]> => asOwner(api, async (sql) => {
   const passed = booked.filter(({ effect }) => /Out$|wentOn|Across/.test(effect)).flatMap((out) =>
     booked.filter((come) => come.entry_id === out.entry_id && come.batch_id !== out.batch_id && /In$/.test(come.effect)).map((come) => ({ from: out.batch_id, to: come.batch_id, day: out.day })));
   const { rows: cut } = await sql.query<{ id: string; from_batch_id: string }>(`SELECT b.id, s.from_batch_id FROM sticking s JOIN batch b ON b.opening_entry_id = s.opening_entry_id WHERE s.from_batch_id IS NOT NULL`);
-  return [...passed, ...booked.filter(({ effect }) => effect === 'stuck').flatMap((come) => cut.filter(({ id }) => id === come.batch_id).map(({ from_batch_id: from }) => ({ from, to: come.batch_id, day: come.day })))];
+  // The line outlives a withdrawn opening: plants that nobody's entry brings in any more are still of the batch it was opened from.
+  const { rows: orphans } = await sql.query<{ from: string; to: string; day: string }>(`SELECT parent_id AS "from", id AS "to", opened_on::text AS day FROM batch b WHERE parent_id IS NOT NULL
+    AND EXISTS (SELECT FROM movement m WHERE m.batch_id = b.id) AND NOT EXISTS (SELECT FROM movement m WHERE m.batch_id = b.id AND (m.effect ~ 'In$' OR m.effect IN ('stuck', 'received')))`);
+  return [...passed, ...orphans, ...booked.filter(({ effect }) => effect === 'stuck').flatMap((come) => cut.filter(({ id }) => id === come.batch_id).map(({ from_batch_id: from }) => ({ from, to: come.batch_id, day: come.day })))];
 });
 
 /** All that plants of a batch came to, step by step, never back in time. */
