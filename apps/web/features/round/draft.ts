@@ -1,4 +1,5 @@
 import type { Answer } from './answer.ts';
+import type { PlaceAnswer } from './place-answer.ts';
 import type { Look } from './stop.ts';
 
 /** A round under way, as the phone keeps it: nothing of it is lost by a reload or a lost connection. */
@@ -8,6 +9,8 @@ export interface Draft {
   /** The workday that it is part of; nothing where none was chosen. */
   readonly workdayId?: string | undefined;
   readonly look: Look;
+  /** How the place itself was found; nothing while nobody tapped. */
+  readonly place?: PlaceAnswer | undefined;
   /** By batch. */
   readonly answers: Readonly<Record<string, Answer>>;
 }
@@ -26,7 +29,7 @@ export function readDraft(key: string): Draft | undefined {
 /** @returns whether the phone could keep it: storage may be full or switched off */
 export function keepDraft(key: string, draft: Draft): boolean {
   try {
-    if (Object.keys(draft.answers).length === 0) window.localStorage.removeItem(key);
+    if (Object.keys(draft.answers).length === 0 && !draft.place) window.localStorage.removeItem(key);
     else window.localStorage.setItem(key, JSON.stringify(draft));
     return true;
   } catch {

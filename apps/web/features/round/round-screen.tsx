@@ -1,7 +1,9 @@
 'use client';
 
 import { useTranslations } from 'next-intl';
+import type { Round, TapState } from '@sprigline/contract';
 import { pageOf } from '../../lib/page-address.ts';
+import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
 import { StopView } from './stop-view.tsx';
@@ -12,6 +14,8 @@ export interface RoundProps extends WhoAndWhere {
   readonly placeName: string;
   readonly zone: string;
   readonly stops: readonly Stop[];
+  readonly taps: readonly TapState[];
+  readonly noEntryBefore: Round['noEntryBefore'];
   readonly me: string;
   readonly people: readonly { readonly id: string; readonly name: string }[];
   /** Workdays that the round may be part of, and the one that this phone remembers. */
@@ -29,6 +33,7 @@ export function RoundScreen(props: RoundProps) {
     <div className={where === 'start' ? '' : 'on-round'}>
       {!isKept && <p role="alert" className="mb-3 rounded-md border-2 border-rust bg-rust-wash p-3 font-semibold text-rust">{t('notKept')}</p>}
       {where === 'start' && <StartView {...props} state={state} step={step} />}
+      {where === 'place' && <PlaceView {...props} state={state} step={step} />}
       {/* Made anew for each batch, so that no number is carried over. */}
       {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} state={state} step={step} leaveTo={pageOf(props.programme, 'places', props.placeId)} />}
       {where === 'sums' && <SumsView {...props} state={state} step={step} />}

@@ -1,9 +1,10 @@
 import { type Answer, answerTo } from './answer.ts';
 import type { Draft } from './draft.ts';
+import type { PlaceAnswer } from './place-answer.ts';
 import type { Look, Stop } from './stop.ts';
 
-/** Where one is: before the walk, at a batch (0 is the first), at the sums, or after saving. */
-export type Where = 'start' | 'sums' | number;
+/** Where one is: before the walk, at the place itself, at a batch (0 is the first), at the sums, or after saving. */
+export type Where = 'start' | 'place' | 'sums' | number;
 
 export interface RoundState {
   readonly where: Where;
@@ -18,8 +19,9 @@ export type RoundStep =
   | { readonly step: 'go'; readonly where: Where }
   | { readonly step: 'answer'; readonly stop: Stop; readonly told: Parameters<typeof answerTo>[1]; readonly where: Where }
   | { readonly step: 'skip'; readonly stop: Stop; readonly where: Where }
+  | { readonly step: 'place'; readonly place: PlaceAnswer | undefined }
   | { readonly step: 'look'; readonly look: Look }
-  | { readonly step: 'written'; readonly batchIds: readonly string[] };
+  | { readonly step: 'written'; readonly batchIds: readonly string[]; readonly isPlaceWritten: boolean };
 
 export function roundAfter(state: RoundState, next: RoundStep): RoundState {
   const { draft } = state;
@@ -30,6 +32,8 @@ export function roundAfter(state: RoundState, next: RoundStep): RoundState {
       return { ...state, draft: { ...draft, day: next.day, seenBy: next.seenBy, workdayId: next.workdayId }, where: 0 };
     case 'go':
       return { ...state, where: next.where };
+    case 'place':
+      return { ...state, draft: { ...draft, place: next.place } };
     case 'look':
       return { ...state, draft: { ...draft, look: next.look } };
     case 'answer': {
@@ -39,7 +43,7 @@ export function roundAfter(state: RoundState, next: RoundStep): RoundState {
     case 'skip':
       return { ...state, where: next.where, draft: { ...draft, answers: without(draft.answers, [next.stop.batchId]) } };
     case 'written':
-      return { ...state, draft: { ...draft, answers: without(draft.answers, next.batchIds) } };
+      return { ...state, draft: { ...draft, place: next.isPlaceWritten ? undefined : draft.place, answers: without(draft.answers, next.batchIds) } };
   }
 }
 

@@ -19,7 +19,7 @@ interface StartViewProps extends RoundProps {
 
 /** Before the walk: which day it is for, who looks, and what lies ahead. */
 export function StartView(props: StartViewProps) {
-  const { programme, placeId, placeName, today, me, people, workdays, stops, state: { draft, isRestored }, step } = props;
+  const { programme, placeId, placeName, today, me, people, workdays, stops, taps, noEntryBefore, state: { draft, isRestored }, step } = props;
   const t = useTranslations('round');
   const ui = useTranslations('ui');
   const [chosenDay, setDay] = useState<string>();
@@ -38,6 +38,7 @@ export function StartView(props: StartViewProps) {
   function begin() {
     start();
     const next = stops.findIndex(({ batchId }) => !draft.answers[batchId]);
+    if (answered === 0 && taps.length > 0) step({ step: 'go', where: 'place' });
     if (answered > 0) step({ step: 'go', where: next === -1 ? 'sums' : next });
   }
 
@@ -46,6 +47,7 @@ export function StartView(props: StartViewProps) {
       <Trail steps={[{ href: pageOf(programme, 'places'), words: t('places') }, { href: pageOf(programme, 'places', placeId), words: placeName }]} />
       <PageHeading kind={t('kind')} lead={t('lead', { n: stops.length })}>{t('title', { place: placeName })}</PageHeading>
       {isRestored && <p role="status" className="mb-6 max-w-prose rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">{t('kept')}</p>}
+      {noEntryBefore && <p role="alert" className="mb-6 max-w-prose rounded-md border-2 border-rust bg-rust-wash p-4 font-semibold text-rust">{t('noEntry', { place: noEntryBefore.placeName, day: sayDay(noEntryBefore.day), time: clock(noEntryBefore.minute) })}</p>}
       <div className="grid gap-6">
         <fieldset>
           <legend className="font-semibold">{t('day')}</legend>
@@ -89,3 +91,5 @@ export function StartView(props: StartViewProps) {
     </>
   );
 }
+
+const clock = (minute: number): string => `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;

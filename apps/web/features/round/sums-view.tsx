@@ -1,7 +1,9 @@
 import { useTranslations } from 'next-intl';
 import { type MouseEvent, useEffect, useRef } from 'react';
 import { buttonClass } from '../../ui/button-class.ts';
+import { Card } from '../../ui/card.tsx';
 import { DoneView } from './done-view.tsx';
+import { PlaceTold } from './place-told.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState, RoundStep } from './round-state.ts';
 import { SumLine } from './sum-line.tsx';
@@ -22,7 +24,8 @@ export function SumsView(props: SumsViewProps) {
 
   const answers = Object.values(draft.answers);
   const { heard, problem, isBusy, isUnheard, written, confirmed } = books;
-  if (written.length > 0 && answers.length === 0) return <DoneView {...props} written={written} />;
+  const hasNone = answers.length === 0 && !draft.place;
+  if ((written.length > 0 || books.placeWritten) && hasNone) return <DoneView {...props} written={written} place={books.placeWritten} />;
 
   function change(batchId: string) {
     const at = stops.findIndex((stop) => stop.batchId === batchId);
@@ -35,6 +38,17 @@ export function SumsView(props: SumsViewProps) {
       <div className="row-of-holes mt-4 mb-3" aria-hidden />
       <p className="text-ink-soft">{t('sumsLead', { n: answers.length, skipped: Math.max(0, stops.length - answers.length - written.length) })}</p>
       <ul className="mt-3 grid gap-3">
+        {draft.place && (
+          <li>
+            <Card>
+              <div className="flex flex-wrap items-center justify-between gap-2">
+                <strong className="text-lg">{props.placeName}</strong>
+                <button type="button" onClick={() => step({ step: 'go', where: 'place' })} className={buttonClass('quiet')}>{t('change')}</button>
+              </div>
+              <PlaceTold answer={draft.place} />
+            </Card>
+          </li>
+        )}
         {answers.map((answer) => (
           <SumLine key={answer.batchId} answer={answer} heard={heard} isConfirmed={confirmed.has(answer.batchId)} change={() => change(answer.batchId)} confirm={() => books.confirm(answer)} />
         ))}
@@ -49,7 +63,7 @@ export function SumsView(props: SumsViewProps) {
         </div>
         <div className="flex gap-2">
           <button type="button" onClick={() => step({ step: 'go', where: stops.length - 1 })} className={`${buttonClass('quiet')} min-h-16`}>{t('back')}</button>
-          <Save isBusy={isBusy && books.wasSaving} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={answers.length === 0} save={books.save} />
+          <Save isBusy={isBusy && books.wasSaving} words={isUnheard ? t('sendAgain') : t('save')} isEmpty={hasNone} save={books.save} />
         </div>
       </div>
     </section>

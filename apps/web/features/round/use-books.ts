@@ -6,6 +6,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Answer, entriesOf } from './answer.ts';
 import { askBooks } from './ask-books.action.ts';
 import type { Heard } from './heard.ts';
+import { entriesOfPlace, type PlaceAnswer } from './place-answer.ts';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState, RoundStep } from './round-state.ts';
 import { saveRound } from './save-round.action.ts';
@@ -27,6 +28,8 @@ export interface Books {
   readonly isUnheard: boolean;
   readonly wasSaving: boolean;
   readonly written: readonly Saved[];
+  /** How the place was found, once that is in the books. */
+  readonly placeWritten: PlaceAnswer | undefined;
   readonly confirmed: ReadonlySet<string>;
   readonly save: () => void;
   readonly confirm: (answer: Answer) => void;
@@ -36,14 +39,16 @@ type Hearing = Pick<Books, 'heard' | 'problem' | 'isBusy' | 'isUnheard' | 'wasSa
 const NOTHING: Hearing = { heard: undefined, problem: undefined, isBusy: false, isUnheard: false, wasSaving: false };
 
 /** Asks the books what they make of the answers, and saves them. */
-export function useBooks({ programme, state: { draft }, step }: RoundProps & { state: RoundState; step: (next: RoundStep) => void }): Books {
+export function useBooks({ programme, placeId, taps, state: { draft }, step }: RoundProps & { state: RoundState; step: (next: RoundStep) => void }): Books {
   const { causes, nothingToReport: nothing } = useMessages().entries;
   const [hearing, hear] = useState<Hearing>(NOTHING);
   const [written, setWritten] = useState<readonly Saved[]>([]);
+  const [placeWritten, setPlaceWritten] = useState<PlaceAnswer>();
   const [confirmed, setConfirmed] = useState<ReadonlySet<string>>(new Set());
 
   const answers = Object.values(draft.answers);
-  const entries = answers.flatMap((answer) => entriesOf(answer, draft, { nothing, causes }));
+  const ofPlace = entriesOfPlace(placeId, draft.place, taps, draft);
+  const entries = [...ofPlace, ...answers.flatMap((answer) => entriesOf(answer, draft, { nothing, causes }))];
   const confirm = answers.filter(({ batchId }) => confirmed.has(batchId)).flatMap(({ ids }) => Object.values(ids));
   const asked = JSON.stringify([entries, confirm]);
 
@@ -73,16 +78,18 @@ export function useBooks({ programme, state: { draft }, step }: RoundProps & { s
       if ('refused' in answer) return hear({ ...NOTHING, problem: answer.refused });
       const byId = new Map(answer.entries.map((entry) => [entry.id, entry]));
       const saved = answers.flatMap((one) => savedAs(one, byId) ?? []);
+      const isPlaceWritten = ofPlace.length > 0 && ofPlace.every(({ id }) => byId.has(id) && byId.get(id)?.status !== 'refused');
+      if (isPlaceWritten) setPlaceWritten(draft.place);
       setWritten((before) => [...before, ...saved]);
       hear({ ...NOTHING, heard: answer });
-      step({ step: 'written', batchIds: saved.map(({ answer: { batchId } }) => batchId) });
+      step({ step: 'written', batchIds: saved.map(({ answer: { batchId } }) => batchId), isPlaceWritten });
     } catch {
       // Nothing is forgotten: the draft stays on the phone until an answer says otherwise.
       hear((before) => ({ ...before, isBusy: false, isUnheard: true, wasSaving: true }));
     }
   }
 
-  return { ...hearing, written, confirmed, save: () => void save(), confirm: ({ batchId }) => setConfirmed(new Set([...confirmed, batchId])) };
+  return { ...hearing, written, placeWritten, confirmed, save: () => void save(), confirm: ({ batchId }) => setConfirmed(new Set([...confirmed, batchId])) };
 }
 
 /** An answer is in the books once all its entries are. */

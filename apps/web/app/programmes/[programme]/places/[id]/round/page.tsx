@@ -41,7 +41,7 @@ export default async function RoundPage({ params }: RoundPageProps) {
   const others = people.filter((person) => person.id !== me.personId).map((person) => ({ id: person.id, name: person.name }));
   return (
     <NextIntlClientProvider messages={{ ui: messages.ui, words: messages.words, round: messages.round, entries: messages.entries }}>
-      <RoundScreen programme={programme} placeId={id} placeName={round.place.name} personId={me.personId} me={me.name} zone={zone} today={today} stops={stops} people={others} workdays={workdays} />
+      <RoundScreen programme={programme} placeId={id} placeName={round.place.name} personId={me.personId} me={me.name} zone={zone} today={today} stops={stops} taps={round.taps} noEntryBefore={round.noEntryBefore} people={others} workdays={workdays} />
     </NextIntlClientProvider>
   );
 }
