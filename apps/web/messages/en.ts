@@ -1,3 +1,4 @@
+/** All words of the web app in English: one file a noun, one line here. */
 import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };

@@ -34,11 +34,12 @@ export function placeAfter(before: PlaceAnswer | undefined, tap: Tap, answer: Ta
 }
 
 /** One entry on the place with all that was tapped, and an incident for each thing that is newly wrong. */
-export function entriesOfPlace(placeId: string, answer: PlaceAnswer | undefined, taps: readonly TapState[], around: { readonly day: string; readonly seenBy: string }): EntryToSend[] {
+export function entriesOfPlace(placeId: string, answer: PlaceAnswer | undefined, taps: readonly TapState[], around: { readonly day: string; readonly seenBy: string; readonly workdayId?: string | undefined }): EntryToSend[] {
   if (!answer) return [];
   const entry = (id: string, saying: EntryToSend['saying']): EntryToSend => ({
     id, observedOn: around.day, writtenAt: answer.writtenAt, saying,
     ...(around.seenBy === '' ? {} : { seenBy: around.seenBy }),
+    ...(around.workdayId === undefined ? {} : { workdayId: around.workdayId }),
     ...(answer.minute === undefined ? {} : { minute: answer.minute }),
   });
   const incidents = newlyBad(answer.found, taps).map((tap) => {
