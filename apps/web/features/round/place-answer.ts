@@ -26,7 +26,7 @@ export function placeAfter(before: PlaceAnswer | undefined, tap: Tap, answer: Ta
   const { [tap]: was, ...others } = before?.found ?? {};
   const found = was === answer ? others : { ...others, [tap]: answer };
   if (Object.keys(found).length === 0) return undefined;
-  const ids = { found: newId(), ...before?.ids };
+  const ids: Readonly<Record<string, string>> = { found: newId(), ...before?.ids };
   return {
     found, minute, severity: before?.severity ?? {}, writtenAt: before?.writtenAt ?? new Date().toISOString(),
     ids: ids[tap] === undefined ? { ...ids, [tap]: newId() } : ids,
