@@ -1,6 +1,7 @@
 export * from './audit.ts';
 export * from './batch.ts';
 export * from './clone.ts';
+export * from './dashboard.ts';
 export * from './determination.ts';
 export * from './climate.ts';
 export * from './donor-tree.ts';

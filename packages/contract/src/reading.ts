@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Stage } from './entry/words.ts';
-import { Id } from './shapes.ts';
+import { Id, PageQuery } from './shapes.ts';
 
 /** Which stickings a reading is of. All given ones must hold; kept in the address of the page. */
 export const ReadingFilter = z.strictObject({
@@ -20,7 +20,8 @@ export type ReadingFilter = z.infer<typeof ReadingFilter>;
 export const GroupBy = z.enum(['all', 'stand', 'taxon', 'season', 'recipe', 'donor', 'ageClass']);
 export type GroupBy = z.infer<typeof GroupBy>;
 
-export const FunnelQuery = ReadingFilter.extend({ by: GroupBy.default('all') });
+/** The groups come in parts, by name; the next part stands in `Link`. */
+export const FunnelQuery = ReadingFilter.extend({ by: GroupBy.default('all'), ...PageQuery.shape });
 export type FunnelQuery = z.infer<typeof FunnelQuery>;
 
 const Share = z.number().min(0).max(1);
@@ -121,6 +122,8 @@ const fewRooted = z.int();
 export const DonorsAtRisk = z.object({
   ...reading,
   fewRooted,
+  /** Of how many these are a part; the next part stands in `Link`. */
+  inAll: z.int(),
   donors: z.array(DonorHolding),
   /** Donors with plants here of which nobody has told how many are rooted. */
   notTold: z.int(),
@@ -128,7 +131,7 @@ export const DonorsAtRisk = z.object({
 export type DonorsAtRisk = z.infer<typeof DonorsAtRisk>;
 
 /** Every donor of which something was stuck or received: fewest rooted plants first, those not told last. */
-export const DonorHoldings = z.object({ ...reading, fewRooted, donors: z.array(DonorHolding) });
+export const DonorHoldings = z.object({ ...reading, fewRooted, inAll: z.int(), donors: z.array(DonorHolding) });
 export type DonorHoldings = z.infer<typeof DonorHoldings>;
 
 /** What can be chosen in the filters of a reading page. */

@@ -1,4 +1,4 @@
-import type { FunnelQuery, ReadingFilter } from '@sprigline/contract';
+import type { GroupBy, ReadingFilter } from '@sprigline/contract';
 
 export interface Chosen {
   /** A query answering `sticking_id, donor, stand_id, taxon_id, stuck_on, key, name`. */
@@ -57,7 +57,7 @@ const RECIPE = `
       LEFT JOIN recipe r ON r.programme_id = v.programme_id AND r.id = v.recipe_id`;
 
 /** The stickings that a reading is of. The programme is `$1`; filters follow as further parameters. */
-export function chosenStickings(programmeId: string, { by, ...filter }: FunnelQuery): Chosen {
+export function chosenStickings(programmeId: string, { by, ...filter }: ReadingFilter & { readonly by: GroupBy }): Chosen {
   const values: unknown[] = [programmeId];
   const conditions = (Object.keys(CONDITIONS) as (keyof ReadingFilter)[])
     .filter((name) => filter[name] !== undefined)

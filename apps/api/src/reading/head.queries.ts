@@ -21,6 +21,17 @@ export class HeadQueries {
     );
   }
 
+  /** The same, with the site that it is about; nothing where there is no such site. */
+  async headAtSite(sql: UnitOfWork, programmeId: string, siteId: string): Promise<{ asOf: string; rootedMeans: string; site: { id: string; name: string } | null }> {
+    return sql.one(
+      `SELECT present_day(p.zone) AS "asOf", p.rooted_means AS "rootedMeans", CASE WHEN s.place_id IS NOT NULL THEN json_build_object('id', pl.id, 'name', pl.name) END AS site
+       FROM programme p
+       LEFT JOIN site s ON s.programme_id = p.id AND s.place_id = $2
+       LEFT JOIN place pl ON pl.programme_id = p.id AND pl.id = s.place_id WHERE p.id = $1`,
+      [programmeId, siteId],
+    );
+  }
+
   /** Labels of donor trees, by the id that stands for their clone group in a reading. */
   async donors(sql: UnitOfWork, programmeId: string, donorIds: readonly string[]): Promise<NamedDonors> {
     if (donorIds.length === 0) return new Map();

@@ -1,4 +1,4 @@
-import type { Diversity, DonorHolding, DonorHoldings, DonorsAtRisk, Funnels } from '@sprigline/contract';
+import type { Diversity, DonorHolding, Funnels } from '@sprigline/contract';
 import { csvOf } from '../http/csv.ts';
 
 /** Headings say what stands below them, and in what unit; shares are between 0 and 1. */
@@ -29,12 +29,8 @@ export const diversityAsCsv = ({ stands, asOf }: Diversity): string =>
     ),
   );
 
-export const atRiskAsCsv = ({ donors, asOf }: DonorsAtRisk): string => donorsAsCsv(donors, asOf);
-
-export const holdingsAsCsv = ({ donors, asOf }: DonorHoldings): string => donorsAsCsv(donors, asOf);
-
 /** Nothing under "rooted plants now": there are plants, and nobody told how many are rooted. */
-const donorsAsCsv = (donors: readonly DonorHolding[], asOf: string): string =>
+export const donorsAsCsv = (donors: readonly DonorHolding[], asOf: string): string =>
   csvOf(
     ['donor tree', 'stand', 'species', 'rooted plants now', 'rooted plants ever', 'plants', 'places', 'wild tree', 'risks', 'as of'],
     donors.map((donor) => [

@@ -1,17 +1,17 @@
 import { Injectable } from '@nestjs/common';
-import type { Diversity, DonorHoldings, DonorsAtRisk, FunnelQuery, Funnels, FunnelStage, ReadingChoices, ReadingFilter } from '@sprigline/contract';
-import { dayAfter, diversityOfStand, donorsAtRisk, type DonorSpread, type FunnelStage as Worked } from '@sprigline/domain';
+import type { Diversity, DonorHolding, DonorHoldings, DonorsAtRisk, FunnelGroup, FunnelQuery, Funnels, ReadingChoices, ReadingFilter, ReadingPart } from '@sprigline/contract';
+import { dayAfter, diversityOfStand } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import { DueDaysQueries } from '../due/due-days.queries.ts';
 import type { Caller } from '../http/caller.ts';
+import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 import { DiversityQueries } from './diversity.queries.ts';
 import { funnelOfGroup } from './funnel-of-group.ts';
 import { FunnelQueries, type GroupRow } from './funnel.queries.ts';
-import { HeadQueries, type NamedDonor, type NamedDonors } from './head.queries.ts';
-import { HoldingQueries, type HoldingRow } from './holding.queries.ts';
-
-/** The programme's own lines would stand in its settings; until they do, these are used and printed. */
-const LIMITS = { fewRooted: 5, fallenBy: 0.5 };
+import { HeadQueries } from './head.queries.ts';
+import { HoldingQueries } from './holding.queries.ts';
+import { namedDonors, nameOf, withNames } from './named-stages.ts';
+import { atRisk, LIMITS } from './risk-of-rows.ts';
 
 @Injectable()
 export class ReadingService {
@@ -25,15 +25,16 @@ export class ReadingService {
   ) {}
 
   /** The paired funnel of each group of the chosen stickings. */
-  async funnels(caller: Caller, query: FunnelQuery): Promise<Funnels> {
+  async funnels(caller: Caller, query: FunnelQuery): Promise<Omit<Funnels, 'groups'> & { readonly part: Part<FunnelGroup> }> {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
-      const rows = await this.funnelQueries.tallies(sql, caller.programmeId, query);
+      const part = await this.funnelQueries.tallies(sql, caller.programmeId, query);
       const days = new Map((await this.dueDays.ofTaxa(sql, caller.programmeId)).map(({ taxonId, verdict }) => [taxonId, verdict.days]));
-      const groups = rows.map((row) => ({ ...row.head, key: row.key, verdictOn: lastVerdict(row.waiting, days), ...funnelOfGroup(row) }));
+      const groups = part.items.map((row) => ({ ...row.head, key: row.key, verdictOn: lastVerdict(row.waiting, days), ...funnelOfGroup(row) }));
       const named = groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor)));
       const donors = await this.headQueries.donors(sql, caller.programmeId, named);
-      return { ...head, groups: groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withNames(stage, donors)) })) };
+      const items = groups.map((group) => ({ ...group, stages: group.stages.map((stage) => withNames(stage, donors)) }));
+      return { ...head, part: { ...part, items } };
     });
   }
 
@@ -55,22 +56,24 @@ export class ReadingService {
   }
 
   /** Every donor, fewest rooted plants first, with what speaks against it. */
-  async holdings(caller: Caller, filter: ReadingFilter): Promise<DonorHoldings> {
+  async holdings(caller: Caller, { after, limit, ...filter }: Partial<ReadingPart>): Promise<InParts<DonorHoldings>> {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
       const rows = await this.holdingQueries.holdings(sql, caller.programmeId, filter);
       const risks = new Map(atRisk(rows).map((donor) => [donor.donorId, donor.risks]));
-      return { ...head, fewRooted: LIMITS.fewRooted, donors: rows.map((row) => ({ ...row, risks: [...(risks.get(row.donorId) ?? [])] })) };
+      const donors = rows.map((row) => ({ ...row, risks: [...(risks.get(row.donorId) ?? [])] }));
+      return { ...head, fewRooted: LIMITS.fewRooted, inAll: donors.length, part: partAfter(donors, after, limit) };
     });
   }
 
   /** Donors that may be lost soon, the most pressing first. */
-  async atRisk(caller: Caller, filter: ReadingFilter): Promise<DonorsAtRisk> {
+  async atRisk(caller: Caller, { after, limit, ...filter }: Partial<ReadingPart>): Promise<InParts<DonorsAtRisk>> {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
       const rows = await this.holdingQueries.holdings(sql, caller.programmeId, filter);
       const donors = atRisk(rows).map(({ risks, rootedEarlier: _, ...row }) => ({ ...row, risks: [...risks] }));
-      return { ...head, fewRooted: LIMITS.fewRooted, notTold: rows.filter(({ rootedNow }) => rootedNow === null).length, donors };
+      const notTold = rows.filter(({ rootedNow }) => rootedNow === null).length;
+      return { ...head, fewRooted: LIMITS.fewRooted, notTold, inAll: donors.length, part: partAfter(donors, after, limit) };
     });
   }
 
@@ -79,27 +82,18 @@ export class ReadingService {
   }
 }
 
-/** Of those whose rooted plants somebody told: unknown is not none. */
-function atRisk(rows: readonly HoldingRow[]) {
-  const told = rows.flatMap(({ rootedNow, ...row }) => (rootedNow === null ? [] : [{ ...row, rootedNow, rootedEarlier: [row.rootedEver] }]));
-  const byId = new Map(told.map((row) => [row.donorId, row]));
-  return donorsAtRisk(told, LIMITS).flatMap(({ donorId, risks }) => {
-    const row = byId.get(donorId);
-    return row ? [{ ...row, risks }] : [];
-  });
-}
+/** Some of the donors; without a limit, which only a table for a spreadsheet is, all of them. */
+type InParts<Of extends { donors: DonorHolding[] }> = Omit<Of, 'donors'> & { readonly part: Part<DonorHolding> };
 
-const namedDonors = (spread: DonorSpread | undefined): string[] =>
-  spread?.kind === 'best-and-worst' ? [spread.best.donorId, spread.worst.donorId] : [];
-
-const nameOf = <R extends { readonly donorId: string }>(of: R, donors: NamedDonors): R & NamedDonor =>
-  ({ ...of, ...(donors.get(of.donorId) ?? { donorId: of.donorId, treeId: of.donorId, label: '' }) });
-
-function withNames({ byDonor, ...stage }: Worked, donors: NamedDonors): FunnelStage {
-  const named = { ...stage, died: { ...stage.died } };
-  if (!byDonor) return named;
-  if (byDonor.kind === 'interval') return { ...named, byDonor };
-  return { ...named, byDonor: { ...byDonor, best: nameOf(byDonor.best, donors), worst: nameOf(byDonor.worst, donors) } };
+/**
+ * What comes after a donor in the order of the reading. If that donor is no more in it, the place is found by
+ * how far down it stood, so that nothing is shown twice or left out for long.
+ */
+function partAfter(donors: readonly DonorHolding[], after: string | undefined, limit = Infinity): Part<DonorHolding> {
+  const [id, place] = keysAfter(after, 2) ?? [];
+  const at = donors.findIndex(({ donorId }) => donorId === id);
+  const begin = id === undefined ? 0 : at >= 0 ? at + 1 : Number(place);
+  return partOf(donors.slice(begin, begin + limit + 1), limit, ({ donorId }) => [donorId, String(begin + limit)]);
 }
 
 /** The latest day on which cuttings that are undecided now have their verdict. */

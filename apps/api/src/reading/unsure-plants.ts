@@ -1,12 +1,8 @@
 /**
- * Plants whose donor is one of several: CTEs after `chosen`, the last of which answers
- * `id, stage, balance, stand_id, taxon_id, candidates`. The programme is `$1`.
- *
- * Mixed batches are found from what went into them, then down to what came of them, since
- * nothing else tells them from the many others. A batch counts for a stand when every donor
- * tree that it may be of stands there, and all that went into it is chosen.
+ * Mixed batches with all that went into them: CTEs the last of which, `origin`, answers `id, from_id`,
+ * the batch itself among the latter. The programme is `$1`. Needs `WITH RECURSIVE`.
  */
-export const UNSURE_PLANTS = `
+export const MIXED_ORIGIN = `
   mixed AS (
     SELECT batch_id AS id FROM mixed_part WHERE programme_id = $1
     UNION
@@ -17,7 +13,17 @@ export const UNSURE_PLANTS = `
     SELECT o.id, up.from_id FROM origin o JOIN (
       SELECT batch_id, from_batch_id AS from_id FROM mixed_part WHERE programme_id = $1
       UNION ALL
-      SELECT b.id, b.parent_id FROM mixed m JOIN batch b ON b.programme_id = $1 AND b.id = m.id AND b.parent_id IS NOT NULL) up ON up.batch_id = o.from_id),
+      SELECT b.id, b.parent_id FROM mixed m JOIN batch b ON b.programme_id = $1 AND b.id = m.id AND b.parent_id IS NOT NULL) up ON up.batch_id = o.from_id)`;
+
+/**
+ * Plants whose donor is one of several: CTEs after `chosen`, the last of which answers
+ * `id, stage, balance, stand_id, taxon_id, candidates`. The programme is `$1`.
+ *
+ * Mixed batches are found from what went into them, then down to what came of them, since
+ * nothing else tells them from the many others. A batch counts for a stand when every donor
+ * tree that it may be of stands there, and all that went into it is chosen.
+ */
+export const UNSURE_PLANTS = `${MIXED_ORIGIN},
   holds AS (
     SELECT o.id AS batch_id, b.sticking_id FROM origin o
     JOIN batch b ON b.programme_id = $1 AND b.id = o.from_id AND b.sticking_id IS NOT NULL

@@ -1,0 +1,29 @@
+import type { ReadingFilter } from '@sprigline/contract';
+import { type Chosen, chosenStickings } from './chosen-stickings.ts';
+import { MIXED_ORIGIN } from './unsure-plants.ts';
+
+/**
+ * The batches that a reading is of: CTEs the last of which, `batches`, answers `id, stage, donor,
+ * stand_id, taxon_id`. The programme is `$1`. Needs `WITH RECURSIVE`.
+ *
+ * A mixed batch belongs to it when all that went into it does; its donor is not known, its stand
+ * and species are where they are the same for all.
+ */
+export function chosenBatches(programmeId: string, filter: ReadingFilter): Chosen {
+  const { text, values } = chosenStickings(programmeId, { ...filter, by: 'all' });
+  return {
+    values,
+    text: `chosen AS MATERIALIZED (${text}),
+      ${MIXED_ORIGIN},
+      batches AS MATERIALIZED (
+        SELECT b.id, b.stage, c.donor, c.stand_id, c.taxon_id FROM chosen c JOIN batch b ON b.programme_id = $1 AND b.sticking_id = c.sticking_id
+        UNION ALL
+        SELECT b.id, b.stage, NULL, CASE WHEN count(DISTINCT c.stand_id) = 1 AND bool_and(c.stand_id IS NOT NULL) THEN min(c.stand_id::text)::uuid END,
+               CASE WHEN count(DISTINCT c.taxon_id) = 1 THEN min(c.taxon_id::text)::uuid END
+        FROM origin o
+        JOIN batch f ON f.programme_id = $1 AND f.id = o.from_id AND f.sticking_id IS NOT NULL
+        JOIN batch b ON b.programme_id = $1 AND b.id = o.id
+        LEFT JOIN chosen c ON c.sticking_id = f.sticking_id
+        GROUP BY b.id, b.stage HAVING bool_and(c.sticking_id IS NOT NULL))`,
+  };
+}
