@@ -16,7 +16,7 @@ test('the desk has screens worth showing: home, a batch with its family line, wh
   await page.getByRole('row').nth(1).getByRole('link').first().click();
   await expect(page.getByRole('region', { name: 'Family line' })).toBeVisible();
   await take(page, 'batch');
-  await open(page, '/readings');
+  await open(page, '/readings/funnels');
   await page.getByRole('heading', { name: 'Corran Ridge' }).scrollIntoViewIfNeeded();
   await take(page, 'readings');
   await open(page, '/import');

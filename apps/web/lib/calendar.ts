@@ -42,3 +42,8 @@ export function months(locale = 'en-GB'): string[] {
   const name = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', month: 'long' });
   return Array.from({ length: 12 }, (_, month) => name.format(new Date(Date.UTC(2026, month, 1))));
 }
+
+/** A month as a chart writes it, such as "Nov 2026". @param month 0 for January */
+export function monthAndYear(year: number, month: number, locale = 'en-GB'): string {
+  return new Intl.DateTimeFormat(locale, { timeZone: 'UTC', month: 'short', year: 'numeric' }).format(new Date(Date.UTC(year, month, 1)));
+}

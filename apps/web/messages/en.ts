@@ -2,6 +2,7 @@
 import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
+import dashboards from './en/dashboards.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
 import due from './en/due.json' with { type: 'json' };
 import entries from './en/entries.json' with { type: 'json' };
@@ -42,6 +43,7 @@ export const messages = {
   account,
   batches,
   bench,
+  dashboards,
   donorTrees,
   due,
   entries,

@@ -15,17 +15,17 @@ const AT_A_GLANCE = 5;
 /** Donor trees whose line may end here, the nearest to it first. */
 export async function RiskList({ programme }: { programme: string }) {
   const [answer, { home: said }, t] = await Promise.all([
-    readIfAllowed(apiOf(programme, 'readings', 'donors-at-risk'), DonorsAtRisk), getMessages(), getTranslations('home'),
+    readIfAllowed(`${apiOf(programme, 'readings', 'donors-at-risk')}?limit=${AT_A_GLANCE}`, DonorsAtRisk), getMessages(), getTranslations('home'),
   ]);
   if (!answer) return null;
-  const { donors } = answer.body;
+  const { donors, inAll } = answer.body;
   if (donors.length === 0) return <Section heading={said.risk}><p className="text-ink-soft">{said.noRisk}</p></Section>;
   return (
     <Section heading={said.risk} lead={said.riskLead}>
       <Table
         caption={said.risk}
         isCaptionHidden
-        rows={donors.slice(0, AT_A_GLANCE)}
+        rows={donors}
         keyOf={({ donorId }) => donorId}
         columns={[
           { head: said.donor, cell: (donor) => <Donor programme={programme} donor={donor} /> },
@@ -34,7 +34,7 @@ export async function RiskList({ programme }: { programme: string }) {
           { head: said.why, cell: ({ risks }) => <span className="flex flex-wrap gap-1">{risks.map((risk) => <Flag key={risk} tone={risk === 'last-copies' ? 'grave' : 'look'}>{said.risks[risk]}</Flag>)}</span> },
         ]}
       />
-      {donors.length > AT_A_GLANCE && <p className="mt-3"><RowLink href={pageOf(programme, 'readings', 'donors-at-risk')}>{t('allAtRisk', { n: donors.length })}</RowLink></p>}
+      {inAll > donors.length && <p className="mt-3"><RowLink href={pageOf(programme, 'readings', 'donors-at-risk')}>{t('allAtRisk', { n: inAll })}</RowLink></p>}
     </Section>
   );
 }

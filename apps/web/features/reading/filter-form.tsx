@@ -56,7 +56,7 @@ function Select({ name, label, chosen, options }: SelectProps) {
   );
 }
 
-function optionsOf({ stands, taxa, recipes, seasons, places }: ReadingChoices, ages: Readonly<Record<string, string>>): Record<FilterName, { id: string; name: string }[]> {
+export function optionsOf({ stands, taxa, recipes, seasons, places }: ReadingChoices, ages: Readonly<Record<string, string>>): Record<FilterName, { id: string; name: string }[]> {
   return {
     standId: stands, taxonId: taxa, recipeId: recipes, placeId: places,
     season: seasons.map(({ year, name }) => ({ id: String(year), name })),

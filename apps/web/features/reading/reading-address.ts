@@ -29,3 +29,6 @@ export const queryOf = (chosen: Readonly<Record<string, string>>): string => {
   const query = new URLSearchParams(chosen).toString();
   return query === '' ? '' : `?${query}`;
 };
+
+/** Where a part of a list begins, as the address says; whether it makes sense is for the API to say. */
+export const afterIn = ({ after }: Search): string | undefined => (typeof after === 'string' && after !== '' ? after : undefined);

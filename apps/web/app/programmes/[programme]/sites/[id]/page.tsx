@@ -25,7 +25,7 @@ export default async function SitePage({ params }: { params: Promise<{ programme
       <Trail steps={[{ href: pageOf(programme, 'sites'), words: said.title }]} />
       <PageHeading
         kind={said.kind}
-        act={<><ButtonLink href={pageOf(programme, 'places', id, 'round')}>{said.walk}</ButtonLink>{isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'sites', id, 'edit')}>{said.change}</ButtonLink>}</>}
+        act={<><ButtonLink href={pageOf(programme, 'places', id, 'round')}>{said.walk}</ButtonLink><ButtonLink look="quiet" href={pageOf(programme, 'readings', 'sites', id)}>{said.reading}</ButtonLink>{isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'sites', id, 'edit')}>{said.change}</ButtonLink>}</>}
       >
         {site.name}
       </PageHeading>

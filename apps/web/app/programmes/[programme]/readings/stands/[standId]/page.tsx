@@ -1,16 +1,19 @@
-import { Diversity, DonorHoldings, Funnels, ReadingChoices } from '@sprigline/contract';
+import { Diversity, DonorHoldings, Funnels, ReadingChoices, TimeAxis } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { notFound } from 'next/navigation';
 import { AsOf } from '../../../../../../features/reading/as-of.tsx';
+import { ChosenWords } from '../../../../../../features/reading/chosen-words.tsx';
 import { FilterForm } from '../../../../../../features/reading/filter-form.tsx';
 import { chosenIn, FILTERS, queryOf, type Search } from '../../../../../../features/reading/reading-address.ts';
 import { SpeciesReading } from '../../../../../../features/reading/species-reading.tsx';
 import { speciesOf } from '../../../../../../features/reading/species-of.ts';
+import { TimeFigure } from '../../../../../../features/reading/time-figure.tsx';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
 import { apiOf } from '../../../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../../../ui/page-heading.tsx';
+import { Section } from '../../../../../../ui/section.tsx';
 import { Species } from '../../../../../../ui/species.tsx';
 import { Trail } from '../../../../../../ui/trail.tsx';
 
@@ -27,13 +30,15 @@ export async function generateMetadata({ params }: StandReadingProps): Promise<M
 
 export default async function StandReadingPage({ params, searchParams }: StandReadingProps) {
   const { programme, standId } = await params;
-  const chosen = { ...chosenIn(await searchParams), standId };
+  const search = await searchParams;
+  const chosen = { ...chosenIn(search), standId };
   const query = queryOf(chosen);
-  const [funnels, diversity, holdings, choices, { readings: said }] = await Promise.all([
+  const [funnels, diversity, holdings, choices, axis, { readings: said, dashboards: { time } }] = await Promise.all([
     read(`${apiOf(programme, 'readings', 'funnels')}${query}&by=stand`, Funnels),
     read(`${apiOf(programme, 'readings', 'diversity')}${query}`, Diversity),
-    read(`${apiOf(programme, 'readings', 'donors')}${query}`, DonorHoldings),
+    read(`${apiOf(programme, 'readings', 'donors')}${query}&limit=200`, DonorHoldings),
     read(apiOf(programme, 'readings', 'choices'), ReadingChoices),
+    read(`${apiOf(programme, 'readings', 'time-axis')}${query}`, TimeAxis),
     getMessages(),
   ]);
   const name = choices.stands.find(({ id }) => id === standId)?.name;
@@ -41,9 +46,10 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
   const species = speciesOf(funnels, diversity, holdings);
   return (
     <>
-      <Trail steps={[{ href: pageOf(programme, 'readings'), words: said.title }]} />
+      <Trail steps={[{ href: `${pageOf(programme, 'readings')}${queryOf(chosenIn(search))}`, words: said.title }]} />
       <PageHeading kind={said.stand.kind}>{name}</PageHeading>
       <FilterForm choices={choices} chosen={chosen} here={pageOf(programme, 'readings', 'stands', standId)} names={FILTERS.filter((filter) => filter !== 'standId')} />
+      <ChosenWords choices={choices} chosen={chosen} />
       <AsOf {...funnels} />
       {funnels.groups.length === 0 && <p className="mb-10">{Object.keys(chosen).length > 1 ? said.nothingChosen : said.stand.nothing}</p>}
       {species.map(({ taxonId, taxon, commonName, ...parts }) => (
@@ -55,6 +61,7 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
           <SpeciesReading programme={programme} stand={name} isOneOfMany={species.length > 1} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...chosen, by: 'stand', taxonId })}`} {...parts} />
         </article>
       ))}
+      {axis.points.length > 0 && <Section heading={time.heading} lead={time.lead}><TimeFigure axis={axis} csv={`${apiOf(programme, 'readings', 'time-axis.csv')}${query}`} /></Section>}
     </>
   );
 }

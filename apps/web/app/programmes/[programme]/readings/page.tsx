@@ -1,0 +1,37 @@
+import type { Metadata } from 'next';
+import { getMessages, getTranslations } from 'next-intl/server';
+import { AsOf } from '../../../../features/reading/as-of.tsx';
+import { ChosenWords } from '../../../../features/reading/chosen-words.tsx';
+import { DashboardParts } from '../../../../features/reading/dashboard-parts.tsx';
+import { readDashboard } from '../../../../features/reading/dashboard-reads.ts';
+import { FilterForm } from '../../../../features/reading/filter-form.tsx';
+import { afterIn, chosenIn, type Search } from '../../../../features/reading/reading-address.ts';
+import { ReadingWays } from '../../../../features/reading/reading-ways.tsx';
+import { pageOf } from '../../../../lib/page-address.ts';
+import { Empty } from '../../../../ui/empty.tsx';
+import { PageHeading } from '../../../../ui/page-heading.tsx';
+
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: (await getTranslations('readings'))('title') };
+}
+
+/** The programme as a whole. */
+export default async function ReadingsPage({ params, searchParams }: { params: Promise<{ programme: string }>; searchParams: Promise<Search> }) {
+  const { programme } = await params;
+  const search = await searchParams;
+  const chosen = chosenIn(search);
+  const [dashboard, { readings: said }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), getMessages(), getTranslations('dashboards')]);
+  const { lines, choices } = dashboard;
+  if (choices.seasons.length === 0 && lines.inAll.lines === 0) return <><PageHeading lead={said.lead}>{said.title}</PageHeading><Empty>{said.empty}</Empty></>;
+  return (
+    <>
+      <PageHeading lead={said.lead}>{said.title}</PageHeading>
+      <FilterForm choices={choices} chosen={chosen} here={pageOf(programme, 'readings')} />
+      <ReadingWays programme={programme} choices={choices} chosen={chosen} />
+      <ChosenWords choices={choices} chosen={chosen} />
+      <AsOf {...lines} />
+      {lines.inAll.lines === 0 ? <p>{said.nothingChosen}</p> : <p className="mb-8 max-w-prose text-lg">{t('sum', lines.inAll)}</p>}
+      {lines.inAll.lines > 0 && <DashboardParts programme={programme} of={dashboard} chosen={chosen} />}
+    </>
+  );
+}
