@@ -27,14 +27,14 @@ export function TimeChart({ axis, describedBy }: { axis: TimeAxis; describedBy: 
           <rect key={entryId} x={from} y="0" width={width} height="100" strokeWidth="1.5" strokeDasharray="5 3" vectorEffect="non-scaling-stroke" className={INCIDENT_LOOK} />
         ))}
       </svg>
-      <span className="w-14 text-right text-sm text-ink-soft">{t('looks')}</span>
-      <svg className="mt-1 block h-6 w-full overflow-visible" viewBox="0 0 100 100" preserveAspectRatio="none">
+      <span className="mt-2 w-14 text-right text-sm text-ink-soft">{t('looks')}</span>
+      <svg className="mt-3 block h-6 w-full overflow-visible" viewBox="0 0 100 100" preserveAspectRatio="none">
         {looks.map(({ day, at, height }) => <line key={day} x1={at} x2={at} y1={100 - Math.max(20, height)} y2="100" strokeWidth="2" vectorEffect="non-scaling-stroke" className="stroke-line-strong" />)}
         <line x1="0" x2="100" y1="100" y2="100" strokeWidth="1" vectorEffect="non-scaling-stroke" className="stroke-line-strong" />
       </svg>
       <span />
       <svg className="block h-8 w-full overflow-visible text-sm">
-        {days.map(({ at, year, month }) => <text key={at} x={`${at}%`} y="1.3em" textAnchor={anchorAt(at)} className="fill-ink-soft">{monthAndYear(year, month)}</text>)}
+        {days.map(({ at, year, month }, index) => <text key={at} x={`${at}%`} y="1.3em" textAnchor={anchorAt(at)} className={`fill-ink-soft ${index % 2 === 0 ? '' : 'max-sm:hidden'}`}>{monthAndYear(year, month)}</text>)}
       </svg>
     </div>
   );
