@@ -18,7 +18,7 @@ export function lookedAt(batch: PlantedBatch, standing: ReadonlyMap<string, Stan
   const left = batch.planted - batch.dead - batch.givenOut;
   const looks = batch.looks.flatMap((id) => {
     const look = standing.get(id);
-    return look && look.observedOn <= asOf ? [{ id, ...look }] : [];
+    return look && look.observedOn <= asOf ? [look] : [];
   });
   const last = looks.sort((a, b) => (a.observedOn === b.observedOn ? (a.id < b.id ? 1 : -1) : a.observedOn < b.observedOn ? 1 : -1)).find(({ said }) => said.kind === 'checked' || (said.kind === 'counted' && said.sampleOf === undefined));
   if (!last) return { ...batch, look: undefined };

@@ -22,7 +22,7 @@ export function GroupReading({ name, group, csv }: { name: string; group: Funnel
           <FunnelFigure name={name} group={group} grid={dotGrid(group.donors.came)} csv={csv} />
         </Card>
       </div>
-      <Section heading={headed(said.rates)} lead={said.ratesLead}><RatesFigure about={about} stages={group.stages} /></Section>
+      <Section heading={headed(said.rates)} lead={said.ratesLead}><RatesFigure about={about} stages={group.stages} verdictOn={group.verdictOn} /></Section>
       <Section heading={headed(said.lost)} lead={said.lostLead}><LossesTable about={about} stages={group.stages} /></Section>
     </>
   );

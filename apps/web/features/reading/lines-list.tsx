@@ -5,7 +5,7 @@ import { Flag } from '../../ui/flag.tsx';
 import { RowLink } from '../../ui/row-link.tsx';
 import { Species } from '../../ui/species.tsx';
 import { PairedBars } from './paired-bars.tsx';
-import { percent } from './percent.ts';
+import { percent } from '../../lib/percent.ts';
 import { queryOf } from './reading-address.ts';
 
 interface LinesListProps {

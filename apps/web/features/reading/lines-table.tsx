@@ -1,7 +1,7 @@
 import type { ReadingLine } from '@sprigline/contract';
 import { useFormatter, useMessages, useTranslations } from 'next-intl';
 import { Table } from '../../ui/table.tsx';
-import { percent } from './percent.ts';
+import { percent } from '../../lib/percent.ts';
 
 /** Table twin of the lines. */
 export function LinesTable({ lines }: { lines: readonly ReadingLine[] }) {

@@ -3,7 +3,7 @@ import { useFormatter, useMessages } from 'next-intl';
 import { pageOf } from '../../lib/page-address.ts';
 import { Table } from '../../ui/table.tsx';
 import { Tag } from '../../ui/tag.tsx';
-import { percent } from './percent.ts';
+import { percent } from '../../lib/percent.ts';
 
 /** Donor trees at a site, the smallest share alive first. */
 export function SiteDonorsTable({ programme, donors }: { programme: string; donors: readonly DonorAtSite[] }) {

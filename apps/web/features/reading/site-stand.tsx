@@ -2,7 +2,7 @@ import type { StandAtSite } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { Card } from '../../ui/card.tsx';
 import { Species } from '../../ui/species.tsx';
-import { percent, percentRange } from './percent.ts';
+import { percent, percentRange } from '../../lib/percent.ts';
 import { ShareRibbon } from './share-ribbon.tsx';
 import { SiteBar } from './site-bar.tsx';
 
