@@ -29,6 +29,7 @@ export function StartView(props: StartViewProps) {
   const known = draft.workdayId ?? workdays.remembered ?? '';
   const workdayId = chosenWorkday ?? (workdays.choices.some(({ value }) => value === known) ? known : '');
   const answered = Object.keys(draft.answers).length;
+  const others = people.map(({ id, name }) => ({ value: id, words: name }));
 
   function start() {
     if (chosenWorkday !== undefined) document.cookie = `${WORKDAY_COOKIE}=${chosenWorkday}; path=/; max-age=${chosenWorkday === '' ? 0 : WORKDAY_KEPT_S}; samesite=lax`;
@@ -61,34 +62,39 @@ export function StartView(props: StartViewProps) {
             <input type="date" aria-label={ui('anotherDay')} max={today} value={day} onChange={(event) => event.target.value && setDay(event.target.value)} className={`${INPUT} sm:max-w-52`} />
           </div>
         </fieldset>
-        {people.length > 0 && (
-          <label className="block max-w-prose">
-            <span className="font-semibold">{t('seenBy')}</span>
-            <select value={seenBy} onChange={(event) => setEyes(event.target.value)} className={INPUT}>
-              <option value="">{t('me', { name: me })}</option>
-              {people.map(({ id, name }) => (
-                <option key={id} value={id}>{name}</option>
-              ))}
-            </select>
-          </label>
-        )}
-        {workdays.choices.length > 0 && (
-          <label className="block max-w-prose">
-            <span className="font-semibold">{t('workday')}</span>
-            <select value={workdayId} onChange={(event) => setWorkday(event.target.value)} className={INPUT}>
-              <option value="">{t('noWorkday')}</option>
-              {workdays.choices.map(({ value, words }) => (
-                <option key={value} value={value}>{words}</option>
-              ))}
-            </select>
-          </label>
-        )}
+        <Choose label={t('seenBy')} value={seenBy} choose={setEyes} none={t('me', { name: me })} choices={others} />
+        <Choose label={t('workday')} value={workdayId} choose={setWorkday} none={t('noWorkday')} choices={workdays.choices} />
         <button type="button" onClick={begin} className={`${buttonClass('main')} min-h-16 w-full max-w-prose text-lg`}>
           {answered > 0 ? t('goOn', { n: answered }) : t('begin')}
         </button>
       </div>
       <WalkList {...props} go={(where) => { start(); step({ step: 'go', where }); }} />
     </>
+  );
+}
+
+interface ChooseProps {
+  readonly label: string;
+  readonly value: string | undefined;
+  readonly choose: (value: string) => void;
+  /** Words for no choice at all. */
+  readonly none: string;
+  readonly choices: readonly { readonly value: string; readonly words: string }[];
+}
+
+/** One of many; not asked where there is nothing to choose from. */
+function Choose({ label, value, choose, none, choices }: ChooseProps) {
+  if (choices.length === 0) return null;
+  return (
+    <label className="block max-w-prose">
+      <span className="font-semibold">{label}</span>
+      <select value={value} onChange={(event) => choose(event.target.value)} className={INPUT}>
+        <option value="">{none}</option>
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>{choice.words}</option>
+        ))}
+      </select>
+    </label>
   );
 }
 
