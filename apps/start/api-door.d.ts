@@ -17,6 +17,7 @@ declare module '@sprigline/api' {
       host: string;
       /** Addresses of proxies whose X-Forwarded-For is believed. */
       trustedProxies: readonly string[];
+      requestsPerMinute: number;
       /** Answers everything outside /api. */
       web?: (request: IncomingMessage, response: ServerResponse) => Promise<void>;
     },

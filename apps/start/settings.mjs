@@ -11,6 +11,7 @@ export const SETTINGS = [
   { name: 'HOST', usual: '127.0.0.1', example: '0.0.0.0', words: 'The address to listen on. `0.0.0.0` lets phones and other machines in; put HTTPS in front.' },
   { name: 'BASE_URL', usual: '`http://localhost:PORT`', example: 'https://plants.example.org', words: 'The address that people type, for links and cookies.' },
   { name: 'TRUSTED_PROXIES', usual: 'none', example: '10.0.0.2,10.0.0.3', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
+  { name: 'REQUESTS_PER_MINUTE', usual: '3000', example: '600', words: 'Requests taken of each key, each person, and each address of neither; 0 takes any number.' },
   { name: 'DATA_DIR', usual: '.data', example: '/srv/sprigline', words: 'Where the built-in database keeps its data.' },
   { name: 'SECRET', usual: 'made once, kept in DATA_DIR', example: '32 characters or more', secret: true, words: 'Signs sessions; at least 32 characters, such as `openssl rand -base64 32` makes.' },
   { name: 'DATABASE_URL', usual: 'the built-in database', example: 'postgresql://app:…@host:5432/sprigline', secret: true, words: 'The app’s login on your own PostgreSQL 18.' },
@@ -27,6 +28,7 @@ export const SETTINGS = [
  * @property {string} host
  * @property {string | undefined} baseUrl
  * @property {string[]} trustedProxies
+ * @property {number} requestsPerMinute
  * @property {string | undefined} dataDir
  * @property {string | undefined} secret
  * @property {GivenDatabase | undefined} database nothing: use the built-in one
@@ -66,10 +68,20 @@ export function parseSettings(environment) {
     host: text('HOST') ?? '127.0.0.1',
     baseUrl: webAddress(text('BASE_URL')),
     trustedProxies: (text('TRUSTED_PROXIES') ?? '').split(',').map((one) => one.trim()).filter(Boolean),
+    requestsPerMinute: wholeNumber('REQUESTS_PER_MINUTE', text('REQUESTS_PER_MINUTE') ?? '3000'),
     dataDir: text('DATA_DIR'),
     secret: longEnough(text('SECRET')),
     database: givenDatabase(text),
   };
+}
+
+/**
+ * @param {string} name
+ * @param {string} value
+ */
+function wholeNumber(name, value) {
+  if (!/^\d{1,7}$/.test(value)) throw new Error(`${name} is "${value}". It must be a whole number, such as 600.`);
+  return Number(value);
 }
 
 /** @param {string | undefined} value */

@@ -8,6 +8,7 @@ test('with nothing set: port 3000, this machine only, the built-in database', ()
     host: '127.0.0.1',
     baseUrl: undefined,
     trustedProxies: [],
+    requestsPerMinute: 3000,
     dataDir: undefined,
     secret: undefined,
     database: undefined,

@@ -38,6 +38,8 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
   // Log sheets come as the file itself.
   app.useBodyParser(['text/csv', 'application/octet-stream'], { bodyLimit: SHEET_BYTES });
   const fastify = adapter.getInstance();
+  // Changes by PATCH (RFC 7396): what is left out stays. Read with the same care as any JSON.
+  fastify.addContentTypeParser('application/merge-patch+json', { parseAs: 'string', bodyLimit: BODY_LIMIT }, fastify.getDefaultJsonParser('error', 'error'));
   guardTheFront(fastify, settings);
   mountSignIn(fastify, app.get(SignIn), settings);
   await mountHealth(fastify, app.get(Database));

@@ -30,7 +30,7 @@ export async function serve({ root, settings, database, dev, isDemoWanted = fals
 
   const web = await webHandler({ root, dev, host, port });
   onStop(() => web.close());
-  const api = await startApi({ ...install, port, host, trustedProxies: settings.trustedProxies, web: web.handle });
+  const api = await startApi({ ...install, port, host, trustedProxies: settings.trustedProxies, requestsPerMinute: settings.requestsPerMinute, web: web.handle });
   onStop(() => api.close());
 
   const waysIn = await welcome(install, database);

@@ -34,7 +34,7 @@ export async function ask<T>(path: string, contract: z.ZodType<T>, { method = 'G
     method,
     headers: {
       ...(await whoAsks()),
-      ...(file ? { 'content-type': 'application/octet-stream' } : body === undefined ? {} : { 'content-type': 'application/json' }),
+      ...(file ? { 'content-type': 'application/octet-stream' } : body === undefined ? {} : { 'content-type': method === 'PATCH' ? 'application/merge-patch+json' : 'application/json' }),
       ...(ifMatch ? { 'if-match': ifMatch } : {}),
     },
     ...(file ? { body: file } : body === undefined ? {} : { body: JSON.stringify(body) }),

@@ -19,6 +19,8 @@ export const Settings = z.object({
   secret: z.string().min(32, { error: 'must be at least 32 characters' }),
   /** Addresses of proxies whose `X-Forwarded-For` is believed; none unless told. */
   trustedProxies: z.array(z.string()).default([]),
+  /** Taken of each key, each person, and each address of neither; 0 takes any number. */
+  requestsPerMinute: z.int().min(0).default(3_000),
   /** What time it is, for tests that live through a year; the real time unless told. */
   presentTime: z.custom<() => Date>((told) => typeof told === 'function').optional(),
   log: z.enum(['silent', 'error', 'info', 'debug']).default('info'),

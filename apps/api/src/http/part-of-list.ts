@@ -23,14 +23,14 @@ export function partOf<T>(rows: readonly T[], limit: number, keysOf: (item: T) =
 export function answerPart<T>(part: Part<T>, request: FastifyRequest, reply: FastifyReply): T[] {
   if (part.last) {
     const url = new URL(request.url, 'http://here');
-    url.searchParams.set('after', Buffer.from(JSON.stringify(part.last)).toString('base64url'));
+    url.searchParams.set('after', request.sealCursor(part.last));
     void reply.header('link', `<${url.pathname}${url.search}>; rel="next"`);
   }
   return part.items;
 }
 
 /**
- * The sort keys in an `after` that an earlier `Link` gave out.
+ * The sort keys in an `after` that an earlier `Link` gave out; its seal is opened at the front.
  *
  * @throws DomainError `http/bad-cursor` for anything else
  */

@@ -17,11 +17,24 @@ export function toProblem(thrown: unknown): Problem {
     return { type: '/problems/http/unfit-request', title: 'The request does not fit', status: 422, errors: [...cause.errors] };
   }
   const status = clientFault(cause);
-  if (status === 413) return { type: '/problems/http/too-large', ...HTTP_REFUSALS['http/too-large'], detail: 'sheets up to 50 MB, other requests up to 2 MB: send less at a time' };
-  if (status) return { type: 'about:blank', title: phrase(cause), status };
+  if (status) return toldByStatus(status, cause);
 
   // Ours to repair. Nothing of the cause leaves the house; the request id leads to it in the log.
   return { type: 'about:blank', title: 'Something broke on our side', status: 500 };
+}
+
+const BY_STATUS: Readonly<Record<number, readonly [code: keyof typeof HTTP_REFUSALS, detail: string | undefined]>> = {
+  400: ['http/bad-request', undefined],
+  404: ['http/not-found', 'nothing answers at this address, or not by this method'],
+  413: ['http/too-large', 'sheets up to 50 MB, other requests up to 2 MB: send less at a time'],
+  415: ['http/json-only', 'send the body as application/json, and changes by PATCH also as application/merge-patch+json'],
+};
+
+/** Nest and Fastify say some things themselves; they get our types, so that every type is on the list. */
+function toldByStatus(status: number, cause: unknown): Problem {
+  const [code, detail] = BY_STATUS[status] ?? [];
+  if (code === undefined) return { type: 'about:blank', title: phrase(cause), status };
+  return { type: `/problems/${code}`, ...HTTP_REFUSALS[code], detail: detail ?? phrase(cause) };
 }
 
 function refusalFromConstraint(thrown: unknown): DomainError | undefined {

@@ -6,11 +6,12 @@ import { operationOf } from './operation.ts';
 import type { Route } from './routes.ts';
 import { signInPaths } from './sign-in.paths.ts';
 
-const ABOUT = `Programmes are addressed by their handle, such as \`harrowdale\`. Sign in to get a session cookie, and send it with every request.
+const ABOUT = `Programmes are addressed by their handle, such as \`harrowdale\`. Send a key as \`Authorization: Bearer …\`, or sign in to get a session cookie.
 
 Ids of new things are made by the caller (UUID version 7): the same id with the same content, sent again, changes nothing.
 Records that are edited carry a strong \`ETag\`; send it back as \`If-Match\` (428 without, 412 when somebody was faster).
-Long lists come in parts: the \`Link\` header names the next one. Whatever is refused is answered by a problem after RFC 9457.`;
+Long lists come in parts: the \`Link\` header names the next one; follow it as it is. Reads with \`If-None-Match\` answer 304 while nothing changed.
+\`RateLimit\` says how many requests are left in this minute; 429 says in \`Retry-After\` how long to wait. Every answer has an \`X-Request-Id\`. Whatever is refused is answered by a problem after RFC 9457.`;
 
 /** The API in words of OpenAPI 3.1, made from its routes and contracts. */
 export function openApiDocument(routes: readonly Route[]): Json {
@@ -34,6 +35,7 @@ export function openApiDocument(routes: readonly Route[]): Json {
     paths,
     components: {
       securitySchemes: {
+        key: { type: 'http', scheme: 'bearer', description: 'A key that the coordinator made: `Authorization: Bearer spr_…`. Each operation names the scope that it needs.' },
         session: { type: 'apiKey', in: 'cookie', name: 'sprigline.session_token', description: 'Set by signing in; on https `__Host-` stands before its name.' },
       },
       responses: {

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { Json } from './components.ts';
 import type { ContractSchemas } from './contract-schemas.ts';
+import { scopeOf } from '../http/key-scope.ts';
 import type { Rule } from '../http/rule.ts';
 import type { Route } from './routes.ts';
 
@@ -15,9 +16,9 @@ export function operationOf(route: Route, schemas: ContractSchemas): Json {
     operationId: route.name,
     summary: inWords(route.name),
     tags: [route.name.split('.')[0]],
-    ...(route.rule && whoMay(route.rule)),
+    ...(route.rule && whoMay(route.rule, route)),
     ...(parameters.length > 0 && { parameters }),
-    ...(body && { requestBody: { required: true, content: sentAs(body, schemas) } }),
+    ...(body && { requestBody: { required: true, content: sentAs(body, route.method, schemas) } }),
     responses: { [route.answers.status]: doneBy(route, schemas), ...REFUSED },
   };
 }
@@ -28,9 +29,18 @@ const inWords = (name: string): string => {
   return `${noun}: ${act}`;
 };
 
-function whoMay(rule: Rule): Json {
+function whoMay(rule: Rule, { method, path }: Route): Json {
   if ('open' in rule) return { description: 'For anybody, signed in or not.', security: [] };
-  if ('roles' in rule) return { description: `For people of the programme who have one of these roles: ${rule.roles.join(', ')}.` };
+  if ('roles' in rule) {
+    const scope = scopeOf(method.toUpperCase(), path);
+    // Keys have the rights of a volunteer, or of a partner.
+    const opens = scope !== 'none' && rule.roles.some((role) => role === 'volunteer' || role === 'partner');
+    const said = opens ? ` A key needs ${scope === 'any' ? 'no scope of its own for it' : `the scope ${scope}`}.` : ' No key opens it.';
+    return {
+      description: `For people of the programme who have one of these roles: ${rule.roles.join(', ')}.${said}`,
+      ...(opens && { security: [{ session: [] }, { key: [] }], ...(scope !== 'any' && { 'x-scope': scope }) }),
+    };
+  }
   return { description: 'For anybody who is signed in.' };
 }
 
@@ -42,8 +52,11 @@ function parametersOf({ asks: { parts, ifMatch } }: Route, schemas: ContractSche
 }
 
 /** A file is sent as it is; everything else is JSON. */
-const sentAs = (body: z.ZodType, schemas: ContractSchemas): Json =>
-  body.def.type === 'custom' ? { 'text/csv': {}, 'application/octet-stream': {} } : { 'application/json': { schema: schemas.sent(body) } };
+function sentAs(body: z.ZodType, method: Route['method'], schemas: ContractSchemas): Json {
+  if (body.def.type === 'custom') return { 'text/csv': {}, 'application/octet-stream': {} };
+  const content = { schema: schemas.sent(body) };
+  return { ...(method === 'patch' && { 'application/merge-patch+json': content }), 'application/json': content };
+}
 
 function doneBy({ answers: { status, media, schema, tagged } }: Route, schemas: ContractSchemas): Json {
   return {

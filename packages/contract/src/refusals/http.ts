@@ -6,7 +6,9 @@ export const HTTP_REFUSALS = {
   'http/not-found': { status: 404, title: 'There is nothing here' },
   'http/version-needed': { status: 428, title: 'Say which version you saw' },
   'http/version-stale': { status: 412, title: 'Somebody changed it since you looked' },
-  'http/bad-cursor': { status: 422, title: 'That is no place in the list' },
+  'http/bad-request': { status: 400, title: 'That cannot be read' },
+  'http/quota-exceeded': { status: 429, title: 'Too many requests in a minute' },
+  'http/bad-cursor': { status: 400, title: 'That is no place in the list' },
   'http/json-only': { status: 415, title: 'Send JSON' },
   'http/too-large': { status: 413, title: 'That is more than is taken at once' },
 } as const;
