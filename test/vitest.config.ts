@@ -49,6 +49,18 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          name: 'load',
+          include: ['test/load/*.load.ts'],
+          exclude: NEVER,
+          globalSetup: ['test/support/database/global-setup.ts'],
+          fileParallelism: false,
+          testTimeout: 900_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
           name: 'tidy',
           include: ['test/tidy/**/*.test.ts'],
           exclude: NEVER,
