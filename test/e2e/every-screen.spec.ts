@@ -9,7 +9,7 @@ const AS_SEEN = { type: 'rule' as const, values: ['color-contrast', 'target-size
 const SCREENS = [
   '', '/due', '/news', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/sites', '/readings/donors-at-risk', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite',
-  '/partners', '/partners/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
+  '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
   '/requests', '/requests/new', '/workdays', '/workdays/new',
   '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];

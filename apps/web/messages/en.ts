@@ -12,6 +12,8 @@ import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
 import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
+import keys from './en/keys.json' with { type: 'json' };
+import ours from './en/ours.json' with { type: 'json' };
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
@@ -53,6 +55,8 @@ export const messages = {
   imports,
   news,
   origins,
+  keys,
+  ours,
   partners,
   people,
   permissions,

@@ -2,7 +2,7 @@ import type { Role } from '@sprigline/contract';
 
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
-  | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners'
+  | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
   | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports';
 
 export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
@@ -58,6 +58,7 @@ const GROUPS: readonly NavGroup[] = [
     items: [
       { name: 'people', path: ['people'] },
       { name: 'partners', path: ['partners'], isForDesk: true },
+      { name: 'keys', path: ['keys'], isForDesk: true },
       { name: 'import', path: ['import'], isForDesk: true },
       { name: 'settings', path: ['settings'], isForDesk: true },
     ],

@@ -1,5 +1,7 @@
+import { Ours } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { NextIntlClientProvider } from 'next-intl';
+import { OursOverview } from '../../../features/ours/ours-overview.tsx';
 import { Beginning } from '../../../features/home/beginning.tsx';
 import { DuePlaces } from '../../../features/home/due-places.tsx';
 import { NotCalled } from '../../../features/home/not-called.tsx';
@@ -12,8 +14,9 @@ import { RoundUnderWay } from '../../../features/home/round-under-way.tsx';
 import { WhatChanged } from '../../../features/home/what-changed.tsx';
 import { placesOf } from '../../../lib/lists.ts';
 import { sayDay } from '../../../lib/calendar.ts';
+import { read } from '../../../lib/read.ts';
 import { titled } from '../../../lib/titled.ts';
-import { workplaceOf } from '../../../lib/workplace.ts';
+import { apiOf, workplaceOf } from '../../../lib/workplace.ts';
 import { PageHeading } from '../../../ui/page-heading.tsx';
 
 export const generateMetadata = titled(({ shell }) => shell.items.home);
@@ -24,7 +27,7 @@ export default async function HomePage({ params }: { params: Promise<{ programme
   const [workplace, t, messages] = await Promise.all([workplaceOf(programme), getTranslations('home'), getMessages()]);
   const { me, today, zone, isDesk } = workplace;
   const heading = <PageHeading kind={sayDay(today, 'long')}>{t('hello', { name: me.name.split(' ')[0] ?? '' })}</PageHeading>;
-  if (workplace.role === 'partner') return <>{heading}<p className="max-w-prose">{messages.home.partner}</p></>;
+  if (workplace.role === 'partner') return <>{heading}<OursOverview programme={programme} ours={await read(apiOf(programme, 'ours'), Ours)} /></>;
 
   const places = await placesOf(programme);
   if (isDesk && places.length === 0) return <>{heading}<Beginning programme={programme} /></>;
