@@ -5,7 +5,7 @@ export type NavName =
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
   | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports';
 
-export type NavGroupName = 'work' | 'sources' | 'growing' | 'knowing' | 'programme';
+export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
 
 interface NavItem {
   readonly name: NavName;
@@ -28,11 +28,24 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'places', path: ['places'] },
       { name: 'batches', path: ['batches'] },
       { name: 'bench', path: ['bench'] },
+      { name: 'review', path: ['review'], isForDesk: true },
       { name: 'holds', path: ['holds'] },
+    ],
+  },
+  {
+    name: 'paper',
+    items: [
       { name: 'workLists', path: ['work-lists'] },
       { name: 'workdays', path: ['workdays'] },
       { name: 'requests', path: ['requests'] },
-      { name: 'review', path: ['review'], isForDesk: true },
+      { name: 'reports', path: ['reports'] },
+    ],
+  },
+  {
+    name: 'knowing',
+    items: [
+      { name: 'readings', path: ['readings'] },
+      { name: 'trace', path: ['trace'] },
     ],
   },
   {
@@ -42,20 +55,14 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'stands', path: ['stands'] },
       { name: 'trips', path: ['trips'] },
       { name: 'permissions', path: ['permissions'], isForDesk: true },
-      { name: 'taxa', path: ['taxa'] },
     ],
   },
-  {
-    name: 'growing',
-    items: [
-      { name: 'recipes', path: ['recipes'] },
-      { name: 'sites', path: ['sites'] },
-    ],
-  },
-  { name: 'knowing', items: [{ name: 'readings', path: ['readings'] }, { name: 'trace', path: ['trace'] }, { name: 'reports', path: ['reports'] }] },
   {
     name: 'programme',
     items: [
+      { name: 'sites', path: ['sites'] },
+      { name: 'taxa', path: ['taxa'] },
+      { name: 'recipes', path: ['recipes'] },
       { name: 'people', path: ['people'] },
       { name: 'partners', path: ['partners'], isForDesk: true },
       { name: 'keys', path: ['keys'], isForDesk: true },

@@ -2,6 +2,7 @@ import { useTranslations } from 'next-intl';
 import type { ReactNode } from 'react';
 import { pageOf } from '../../lib/page-address.ts';
 import type { NavGroup } from './nav-items.ts';
+import { NavFold } from './nav-fold.tsx';
 import { NavLeaf } from './nav-leaf.tsx';
 
 interface SideNavProps {
@@ -21,25 +22,34 @@ export function SideNav({ programme, groups, foot }: SideNavProps) {
         <p className="pr-5 text-lg leading-tight font-semibold">{programme.name}</p>
         <div className="row-of-holes mt-4 mr-5 shrink-0" aria-hidden />
         <nav aria-label={t('nav')} className="mt-4 grow">
-          {groups.map((group) => (
-            <div key={group.name} className="mb-4">
-              <p id={`nav-${group.name}`} className="px-3 text-sm opacity-85">
-                {t(`groups.${group.name}`)}
-              </p>
-              <ul aria-labelledby={`nav-${group.name}`}>
-                {group.items.map(({ name, path }) => (
-                  <li key={name}>
-                    <NavLeaf href={pageOf(programme.handle, ...path)} isExact={path.length === 0} look="nav-leaf">
-                      {t(`items.${name}`)}
-                    </NavLeaf>
-                  </li>
-                ))}
-              </ul>
-            </div>
-          ))}
+          {groups.map((group, at) => {
+            const ways = <NavWays programme={programme.handle} group={group} />;
+            // What is done every day is never folded away.
+            if (at === 0) return <div key={group.name} className="mb-2">{ways}</div>;
+            return (
+              <NavFold key={group.name} words={t(`groups.${group.name}`)} hrefs={group.items.map(({ path }) => pageOf(programme.handle, ...path))}>
+                {ways}
+              </NavFold>
+            );
+          })}
         </nav>
         <div className="mr-5 border-t border-current/30 pt-4 text-sm">{foot}</div>
       </div>
     </header>
+  );
+}
+
+function NavWays({ programme, group }: { programme: string; group: NavGroup }) {
+  const t = useTranslations('shell');
+  return (
+    <ul aria-label={t(`groups.${group.name}`)}>
+      {group.items.map(({ name, path }) => (
+        <li key={name}>
+          <NavLeaf href={pageOf(programme, ...path)} isExact={path.length === 0} look="nav-leaf">
+            {t(`items.${name}`)}
+          </NavLeaf>
+        </li>
+      ))}
+    </ul>
   );
 }
