@@ -12,7 +12,7 @@ import { Tag } from '../../ui/tag.tsx';
 const AT_A_GLANCE = 4;
 
 /** Trays that are past the day of their verdict and not called. */
-export async function NotCalled({ programme }: { programme: string }) {
+export async function NotCalled({ programme, today }: { programme: string; today: string }) {
   const query = { kind: 'verdict', limit: String(AT_A_GLANCE) };
   const [{ items, after }, { home: said }, t] = await Promise.all([readPart(`${apiOf(programme, 'due')}?${new URLSearchParams(query)}`, z.array(DueItem)), getMessages(), getTranslations('home')]);
   return (
@@ -26,7 +26,7 @@ export async function NotCalled({ programme }: { programme: string }) {
           </li>
         ))}
       </ul>
-      {after && <p className="mt-2"><RowLink href={`${pageOf(programme, 'due')}?kind=verdict`}>{said.allNotCalled}</RowLink></p>}
+      {after && <p className="mt-2"><RowLink href={`${pageOf(programme, 'due')}?${new URLSearchParams({ kind: 'verdict', until: today })}`}>{said.allNotCalled}</RowLink></p>}
     </Section>
   );
 }

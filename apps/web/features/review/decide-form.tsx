@@ -10,6 +10,8 @@ import { type Decided, decide } from './decide.action.ts';
 
 interface DecideFormProps {
   readonly programme: string;
+  /** What the list is narrowed to, as in its address. */
+  readonly kept: string;
   readonly flag: Decided;
   readonly people: readonly { readonly id: string; readonly name: string }[];
   /** Whoever wrote it, if a question reaches them. */
@@ -17,19 +19,19 @@ interface DecideFormProps {
 }
 
 /** All that can be decided about one doubt. */
-export function DecideForm({ programme, flag, people, askable }: DecideFormProps) {
+export function DecideForm({ programme, kept, flag, people, askable }: DecideFormProps) {
   const said = useMessages().review;
   const t = useTranslations('review');
   const { asked: _, ...withoutAsking } = said.choices;
   const choices = askable === undefined ? withoutAsking : { ...said.choices, asked: t('askName', { name: askable }) };
   return (
     <div className="grid gap-3 border-t border-line pt-4">
-      <ActionForm action={decide.bind(null, programme, flag)} labels={said.fields} send={said.send}>
+      <ActionForm action={decide.bind(null, programme, kept, flag)} labels={said.fields} send={said.send}>
         <RadioField name="decision" choices={choicesFrom(choices)} value={askable === undefined ? 'assigned' : 'asked'} hint={askable === undefined && said.cannotAsk} />
         <ChoiceField name="assignedTo" isOptional choices={choicesOf(people)} hint={said.hints.assignedTo} />
         <ProseField name="note" isOptional rows={2} hint={said.hints.note} />
       </ActionForm>
-      <RowLink href={pageOf(programme, 'review')}>{said.close}</RowLink>
+      <RowLink href={`${pageOf(programme, 'review')}?${kept}`}>{said.close}</RowLink>
     </div>
   );
 }

@@ -1,10 +1,14 @@
 import type { ReviewItem } from '@sprigline/contract';
 
-/** Names one flag in an address: entry, batch and code, since one entry may be flagged in several batches. */
-export const itemKey = ({ entryId, batch, code }: Pick<ReviewItem, 'entryId' | 'batch' | 'code'>): string => [entryId, batch?.id ?? '', code].join('.');
+type Named = Pick<ReviewItem, 'entryId' | 'batch' | 'code'>;
 
-/** The value of its tick: the id of the decision, made with the page, before the name of the flag. */
-export const tickOf = (decisionId: string, item: Pick<ReviewItem, 'entryId' | 'batch' | 'code'>): string => `${decisionId}.${itemKey(item)}`;
+/** Names one flag in an address: entry, batch and code, since one entry may be flagged in several batches. */
+export const itemKey = ({ entryId, batch, code }: Named): string => [entryId, batch?.id ?? '', code].join('.');
+
+const TICK = 'doubts/';
+
+/** The name of its tick in a form; the tick's value is the id that the decision has. */
+export const tickName = (item: Named): string => TICK + itemKey(item);
 
 export interface Doubt {
   readonly id: string;
@@ -13,9 +17,10 @@ export interface Doubt {
   readonly code: string;
 }
 
-/** What a tick names; nothing for anything that is no tick of ours. */
-export function doubtIn(tick: string): Doubt[] {
-  const [id, entryId, batchId, code] = tick.split('.');
-  if (!id || !entryId || !code) return [];
-  return [{ id, entryId, code, ...(batchId ? { batchId } : {}) }];
+/** The doubt that a tick names; nothing for anything in the form that is no tick of ours. */
+export function doubtOf(name: string, id: FormDataEntryValue): Doubt | undefined {
+  if (!name.startsWith(TICK) || typeof id !== 'string') return undefined;
+  const [entryId, batchId, code] = name.slice(TICK.length).split('.');
+  if (!id || !entryId || !code) return undefined;
+  return { id, entryId, code, ...(batchId ? { batchId } : {}) };
 }

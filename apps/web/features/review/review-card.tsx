@@ -15,6 +15,8 @@ import { SoFar } from './so-far.tsx';
 
 export interface ReviewCardProps {
   readonly programme: string;
+  /** What the list is narrowed to, as in its address. */
+  readonly kept: string;
   readonly item: ReviewItem;
   readonly zone: string;
   /** The form with all decisions is open on one card at a time. */
@@ -24,7 +26,7 @@ export interface ReviewCardProps {
 }
 
 /** One doubt: what was said, why it is doubtful, what usually helps, and the decision. */
-export function ReviewCard({ programme, item, zone, isOpen, people, nameOf }: ReviewCardProps) {
+export function ReviewCard({ programme, kept, item, zone, isOpen, people, nameOf }: ReviewCardProps) {
   const { review: said, entries } = useMessages();
   const t = useTranslations('review');
   const flags = useTranslations('entries.flags');
@@ -50,12 +52,12 @@ export function ReviewCard({ programme, item, zone, isOpen, people, nameOf }: Re
       <p className="max-w-prose text-sm text-ink-soft">{said.todo[code]}</p>
       <SoFar decisions={item.decisions} zone={zone} />
       {isOpen ? (
-        <DecideForm programme={programme} flag={flag} people={people} askable={item.canBeAsked ? (writtenBy ?? undefined) : undefined} />
+        <DecideForm programme={programme} kept={kept} flag={flag} people={people} askable={item.canBeAsked ? (writtenBy ?? undefined) : undefined} />
       ) : (
         <div className="flex flex-wrap items-start gap-3">
-          <ActionForm action={decide.bind(null, programme, flag)} send={said.accept} />
+          <ActionForm action={decide.bind(null, programme, kept, flag)} send={said.accept} />
           {batch && kind !== 'withdrawn' && kind !== 'replaced' && <ButtonLink look="quiet" href={pageOf(programme, 'batches', batch.id, 'entries', entryId, 'mend')}>{said.mendFirst}</ButtonLink>}
-          <ButtonLink look="quiet" href={`?decide=${encodeURIComponent(itemKey(item))}#${itemKey(item)}`}>{said.decide}</ButtonLink>
+          <ButtonLink look="quiet" href={`?${new URLSearchParams([...new URLSearchParams(kept), ['decide', itemKey(item)]])}#${itemKey(item)}`}>{said.decide}</ButtonLink>
         </div>
       )}
     </article>

@@ -10,7 +10,7 @@ export function SoFar({ decisions, zone }: { decisions: ReviewItem['decisions'];
   return (
     <ul className="text-sm">
       {decisions.map(({ decision, by, at, note, assignedTo, askedOf }) => (
-        <li key={at}>
+        <li key={`${at} ${decision}`}>
           {t('soFar', { decision: said.decisions[decision], name: by, moment: sayMoment(at, zone) })} {(assignedTo ?? askedOf) && t('to', { name: assignedTo ?? askedOf ?? '' })} {note && <i>“{note}”</i>}
         </li>
       ))}

@@ -43,7 +43,7 @@ export default async function HomePage({ params }: { params: Promise<{ programme
       {isDesk && (
         <div className="grid gap-x-12 lg:grid-cols-2">
           <ReviewGroups programme={programme} />
-          <NotCalled programme={programme} />
+          <NotCalled programme={programme} today={today} />
           <WhatChanged programme={programme} zone={zone} />
           <Promised programme={programme} />
           <PermissionsEnding programme={programme} />

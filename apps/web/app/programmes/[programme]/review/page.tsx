@@ -28,8 +28,9 @@ export default async function ReviewPage({ params, searchParams }: ReviewPagePro
   const { mine, after, decide, decided, ...asked } = await searchParams;
   const code = FlagCode.safeParse(asked.code).data;
   const { me, zone } = await workplaceOf(programme);
-  const kept = new URLSearchParams({ ...(mine ? { mine } : {}), ...(code ? { code } : {}) });
-  const query = new URLSearchParams({ ...(mine ? { assignedTo: me.personId } : {}), ...(code ? { code } : {}), ...(after ? { after } : {}) });
+  const narrowed = { ...(code ? { code } : {}), ...(after ? { after } : {}) };
+  const kept = new URLSearchParams({ ...(mine ? { mine } : {}), ...narrowed }).toString();
+  const query = new URLSearchParams({ ...(mine ? { assignedTo: me.personId } : {}), ...narrowed });
   const [{ items, after: next }, groups, people, places, { review: said }, t] = await Promise.all([
     readPart(`${apiOf(programme, 'review')}?${query}`, z.array(ReviewItem)), read(apiOf(programme, 'review', 'groups'), z.array(ReviewGroup)), peopleOf(programme), placesOf(programme), getMessages(), getTranslations('review'),
   ]);
@@ -40,16 +41,16 @@ export default async function ReviewPage({ params, searchParams }: ReviewPagePro
       {decided && <p role="status" className="mb-4 font-semibold">✓ {t('decidedN', { n: Number(decided) || 1 })}</p>}
       {groups.length > 0 && <GroupLinks groups={groups} code={code} mine={mine !== undefined} />}
       {code && <p className="mb-4 max-w-prose">{said.todo[code]}</p>}
-      {items.length > 1 && !decide && <AcceptMany programme={programme} code={code} items={items} nameOf={(id) => names.get(id)} />}
-      {items.length === 0 && <Empty>{mine ? said.emptyMine : said.empty}</Empty>}
+      {items.length > 1 && !decide && <AcceptMany programme={programme} kept={kept} isMixed={code === undefined} items={items} nameOf={(id) => names.get(id)} />}
+      {items.length === 0 && <Empty>{groups.length === 0 ? said.empty : mine ? said.emptyMine : said.emptyKind}</Empty>}
       <ul className="grid gap-4">
         {items.map((item) => (
           <li key={itemKey(item)}>
-            <ReviewCard programme={programme} item={item} zone={zone} isOpen={decide === itemKey(item)} people={people} nameOf={(id) => names.get(id)} />
+            <ReviewCard programme={programme} kept={kept} item={item} zone={zone} isOpen={decide === itemKey(item)} people={people} nameOf={(id) => names.get(id)} />
           </li>
         ))}
       </ul>
-      {next && <div className="mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams([...kept, ['after', next]])}`}>{said.more}</ButtonLink></div>}
+      {next && <div className="mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams({ ...(mine ? { mine } : {}), ...narrowed, after: next })}`}>{said.more}</ButtonLink></div>}
     </>
   );
 }
