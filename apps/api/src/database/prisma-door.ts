@@ -1,5 +1,6 @@
 import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
+import { DomainError } from '@sprigline/domain';
 import { SETTINGS } from '../config/settings.token.ts';
 import type { Settings } from '../config/settings.ts';
 import { type Context, settingsFor } from './context.ts';
@@ -13,6 +14,8 @@ const CROSSED = new Set(['40001', '40P01']);
 const TRIES = 8;
 /** For a connection, and for the whole transaction: longer means that something hangs. */
 const WAIT_MS = 15_000;
+/** For one lock: shorter, so that a wait ends with an answer that says what to do, and not with the whole transaction. */
+const LOCK_WAIT_MS = 5000;
 
 /**
  * The door for plain records: taxa, stands, trips, places and the like.
@@ -42,9 +45,15 @@ export class PrismaDoor implements OnApplicationShutdown {
   /**
    * The same for work that first waits for a lock, and then has to see what was written
    * while it waited. Whatever it checks must be held by that lock.
+   *
+   * @throws DomainError `http/busy` when the lock is not free within a few seconds
    */
   async behindALock<T>(context: Context, work: (records: Records) => Promise<T>): Promise<T> {
-    return this.#tried(context, work, 'ReadCommitted');
+    const patient = async (records: Records): Promise<T> => {
+      await records.$executeRawUnsafe(`SET LOCAL lock_timeout = ${LOCK_WAIT_MS}`);
+      return work(records);
+    };
+    return this.#tried(context, patient, 'ReadCommitted');
   }
 
   async #tried<T>(context: Context, work: (records: Records) => Promise<T>, isolationLevel: Prisma.TransactionIsolationLevel): Promise<T> {
@@ -58,6 +67,7 @@ export class PrismaDoor implements OnApplicationShutdown {
           { isolationLevel, maxWait: WAIT_MS, timeout: WAIT_MS },
         );
       } catch (error) {
+        if (isTooLong(error)) throw new DomainError('http/busy', 'something long is being written, such as a sheet: nothing was changed, try again in a minute', { retryAfterSeconds: 30 });
         if (attempt >= TRIES || !isCrossed(error)) throw error;
       }
     }
@@ -69,8 +79,14 @@ export class PrismaDoor implements OnApplicationShutdown {
 }
 
 /** Prisma's own code is P2034 for its calls and P2010 for SQL, so the database's code is asked for. */
-function isCrossed(error: unknown): boolean {
-  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return false;
+const isCrossed = (error: unknown): boolean => codesOf(error).some((code) => code === 'P2034' || CROSSED.has(code));
+
+/** A lock that was not free in time, or a transaction that got no connection or no end in time. */
+const isTooLong = (error: unknown): boolean => codesOf(error).some((code) => code === '55P03' || code === 'P2028');
+
+/** What Prisma and the database call it. */
+function codesOf(error: unknown): string[] {
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError)) return [];
   const meta = error.meta as { driverAdapterError?: { cause?: { originalCode?: string } } } | undefined;
-  return error.code === 'P2034' || CROSSED.has(meta?.driverAdapterError?.cause?.originalCode ?? '');
+  return [error.code, meta?.driverAdapterError?.cause?.originalCode ?? ''];
 }

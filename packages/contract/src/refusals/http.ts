@@ -10,5 +10,6 @@ export const HTTP_REFUSALS = {
   'http/quota-exceeded': { status: 429, title: 'Too many requests in a minute' },
   'http/bad-cursor': { status: 400, title: 'That is no place in the list' },
   'http/json-only': { status: 415, title: 'Send JSON' },
+  'http/busy': { status: 503, title: 'Busy with something long: try again in a minute' },
   'http/too-large': { status: 413, title: 'That is more than is taken at once' },
 } as const;
