@@ -54,6 +54,17 @@ describe('funnels', () => {
     expect(groups[0]).toMatchObject({ firstStuckOn: '2024-11-20', lastStuckOn: '2025-11-20', donors: { came: 3, left: 3 } });
   });
 
+  test('the day of the verdict is the latest of those that still have cuttings, by the days of their own species', async () => {
+    const { groups } = await read('funnels?by=stand', Funnels);
+    // Juniper of Corran Ridge waits of 2025-11-20, 2024-12-02; yew and Lowmire Wood of 2024-11-20. A year, unless a species says otherwise.
+    expect(groups.map(({ verdictOn }) => verdictOn)).toEqual(['2026-11-20', '2025-11-20', '2025-11-20']);
+    const decided = await read(`funnels?standId=${ids.corran}&taxonId=${ids.juniper}&season=2024&donorTreeId=${ids.b}`, Funnels);
+    expect(decided.groups.map(({ verdictOn }) => verdictOn)).toEqual([null]);
+
+    await asOwner(api, (sql) => sql.query('UPDATE taxon SET verdict_days = 500 WHERE id = $1', [ids.yew]));
+    expect((await read('funnels?by=stand', Funnels)).groups[1]?.verdictOn).toBe('2026-04-04');
+  });
+
   test('donors of one clone are one donor, named by all their labels', async () => {
     const { groups } = await read(`funnels?standId=${ids.corran}&taxonId=${ids.juniper}&season=2024`, Funnels);
     expect(groups[0]!.stages[0]!.byDonor).toMatchObject({
