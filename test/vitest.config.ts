@@ -52,7 +52,7 @@ export default defineConfig({
           name: 'load',
           include: ['test/load/*.load.ts'],
           exclude: NEVER,
-          globalSetup: ['test/support/database/global-setup.ts'],
+          globalSetup: ['test/load/load-server.ts'],
           fileParallelism: false,
           testTimeout: 900_000,
           hookTimeout: 120_000,
