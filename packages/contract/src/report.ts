@@ -1,6 +1,8 @@
 import { z } from 'zod';
+import { DuePlaces } from './due.ts';
 import { Role } from './people.ts';
 import { Stage } from './entry/words.ts';
+import { RequestState } from './request.ts';
 import { Day, Id } from './shapes.ts';
 
 const Named = z.object({ id: z.uuid(), name: z.string() });
@@ -92,6 +94,10 @@ export const HandoverReport = z.object({
   places: z.array(z.object({ id: z.uuid(), name: z.string(), kind: z.string(), depth: z.int(), batches: z.int(), plants: z.int(), note: z.string().nullable() })),
   people: z.array(z.object({ name: z.string(), role: Role.nullable() })),
   recipes: z.array(z.object({ name: z.string(), version: z.int(), hormone: z.string().nullable(), hormonePpm: z.int().nullable(), medium: z.string().nullable(), wound: z.string().nullable(), steps: z.string().nullable(), madeOn: Day })),
+  /** What falls due in the next four weeks, by where one walks. */
+  due: DuePlaces,
+  /** Requests that are neither gone nor withdrawn, the day on which they are wanted first. `covered`: set aside, and still there. */
+  promised: z.array(z.object({ id: z.uuid(), who: z.string(), taxon: z.string(), stage: Stage, plants: z.int(), wantedOn: Day.nullable(), state: RequestState, covered: z.int() })),
   /** Trips not wholly stuck yet. */
   unstuck: z.array(z.object({ stand: z.string(), wentOn: Day, cuttings: z.int() })),
   held: z.array(z.object({ id: z.uuid(), label: z.string().nullable(), n: z.int(), place: z.string(), since: Day.nullable(), reason: z.string().nullable() })),

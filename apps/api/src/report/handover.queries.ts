@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { HandoverReport } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
+import { CLAIMS } from '../request/claims.queries.ts';
 
-export type HandoverRows = Pick<HandoverReport, 'places' | 'people' | 'recipes' | 'unstuck' | 'held' | 'reviews'> & { readonly permissions: NonNullable<HandoverReport['permissions']> } & Record<string, unknown>;
+export type HandoverRows = Pick<HandoverReport, 'places' | 'people' | 'recipes' | 'unstuck' | 'promised' | 'held' | 'reviews'> & { readonly permissions: NonNullable<HandoverReport['permissions']> } & Record<string, unknown>;
 
 const list = (name: string, select: string): string => `(SELECT coalesce(json_agg(x), '[]') FROM (${select}) x) AS ${name}`;
 
@@ -33,6 +34,12 @@ const PERMISSIONS = `
     SELECT coalesce(sum(b.cuttings), 0)::int AS used FROM trip t JOIN bundle b ON b.programme_id = $1 AND b.trip_id = t.id WHERE t.programme_id = $1 AND t.permission_id = p.id) u
   WHERE p.programme_id = $1 AND (p.valid_until IS NULL OR p.valid_until >= $2::date) ORDER BY p.valid_until NULLS LAST, p.id`;
 
+const PROMISED = `
+  SELECT q.id, coalesce(q.outside, p.name) AS who, coalesce(t.common_name, t.scientific_name) AS taxon, q.stage, q.plants, q.wanted_on AS "wantedOn", q.state,
+    (SELECT coalesce(sum(c.covered), 0)::int FROM claim c WHERE c.request_id = q.id) AS covered
+  FROM request q LEFT JOIN partner p ON p.programme_id = $1 AND p.id = q.partner_id JOIN taxon t ON t.programme_id = $1 AND t.id = q.taxon_id
+  WHERE q.programme_id = $1 AND q.state IN ('asked', 'promised', 'packed') ORDER BY q.wanted_on NULLS LAST, q.asked_on, q.id LIMIT 200`;
+
 const UNSTUCK = `
   SELECT st.name AS stand, t.went_on AS "wentOn", (sum(u.cuttings) - coalesce(sum(k.n), 0))::int AS cuttings
   FROM trip t JOIN stand st ON st.programme_id = $1 AND st.id = t.stand_id JOIN bundle u ON u.programme_id = $1 AND u.trip_id = t.id
@@ -48,8 +55,8 @@ WITH RECURSIVE tree AS (
   UNION ALL
   SELECT p.id, p.kind, p.name::text, p.note, t.depth + 1, t.ids || p.id, t.walk || (lpad(p.walk_order::text, 6, '0') || p.name) FROM tree t
   JOIN place p ON p.programme_id = $1 AND p.parent_id = t.id AND p.closed_on IS NULL
-), here AS (SELECT place_id, count(*) AS batches, sum(balance) AS plants FROM batch_state WHERE programme_id = $1 AND balance > 0 GROUP BY place_id)
-SELECT ${list('places', PLACES)}, ${list('held', HELD)}, ${list('reviews', REVIEWS)}, ${list('permissions', PERMISSIONS)}, ${list('unstuck', UNSTUCK)},
+), here AS (SELECT place_id, count(*) AS batches, sum(balance) AS plants FROM batch_state WHERE programme_id = $1 AND balance > 0 GROUP BY place_id), claim AS (${CLAIMS})
+SELECT ${list('places', PLACES)}, ${list('held', HELD)}, ${list('reviews', REVIEWS)}, ${list('permissions', PERMISSIONS)}, ${list('unstuck', UNSTUCK)}, ${list('promised', PROMISED)},
   ${list('people', `SELECT name, role FROM person WHERE programme_id = $1 AND left_at IS NULL AND partner_id IS NULL ORDER BY array_position(ARRAY['owner', 'coordinator', 'volunteer'], role::text), name`)},
   ${list('recipes', `SELECT DISTINCT ON (r.name) r.name, v.version, v.hormone, v.hormone_ppm AS "hormonePpm", v.medium, v.wound, v.steps, v.made_on AS "madeOn"
     FROM recipe r JOIN recipe_version v ON v.programme_id = $1 AND v.recipe_id = r.id WHERE r.programme_id = $1 ORDER BY r.name, v.version DESC`)}`;

@@ -39,6 +39,8 @@ export function handoverAsCsv(report: HandoverReport): string {
     ...report.places.map(({ name, depth, plants, note }) => ['place', `${'  '.repeat(depth)}${name}`, plants, note ?? '', asOf]),
     ...report.held.map(({ label, n, place, reason }) => ['held', label ?? '', n, `${place}: ${reason ?? ''}`, asOf]),
     ...report.reviews.map(({ code, n, oldest }) => ['to review', code, n, oldest, asOf]),
+    ...report.due.places.map(({ walk, path, day, kinds }) => ['due', [...path, walk.name].join(', '), kinds.reduce((sum, { n }) => sum + n, 0), `${day}: ${kinds.map(({ kind, n }) => `${kind} ${n}`).join(', ')}`, asOf]),
+    ...report.promised.map(({ who, taxon, stage, plants, wantedOn, state, covered }) => ['request', `${who}: ${taxon}, ${stage}`, plants, `${state}, ${covered} set aside${wantedOn === null ? '' : `, wanted by ${wantedOn}`}`, asOf]),
     ...report.unstuck.map(({ stand, wentOn, cuttings }) => ['not stuck yet', `${stand}, ${wentOn}`, cuttings, '', asOf]),
     ...(report.permissions ?? []).map(({ land, grantedBy, used, quota, validUntil }) => ['permission', `${land}, ${grantedBy}`, used, `of ${quota ?? 'any number'}, until ${validUntil ?? 'further notice'}`, asOf]),
     ...report.people.map(({ name, role }) => ['person', name, undefined, role ?? '', asOf]),

@@ -24,3 +24,6 @@ export class ReportHeadQueries {
     return head;
   }
 }
+
+/** What of the head a report tells. */
+export const told = ({ asOf, today, programme, rootedMeans }: ReportHead) => ({ asOf, today, programme, rootedMeans });

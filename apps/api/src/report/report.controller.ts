@@ -2,6 +2,7 @@ import { Controller, Get, Header, Param, Query, SerializeOptions } from '@nestjs
 import { FunderQuery, FunderReport, HandoverReport, LandownerQuery, LandownerReport, ProgrammePath } from '@sprigline/contract';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { Allow, DESK, MEMBERS } from '../http/rule.ts';
+import { HandoverService } from './handover.service.ts';
 import { funderAsCsv, handoverAsCsv, landownerAsCsv } from './report-csv.ts';
 import { ReportService } from './report.service.ts';
 
@@ -9,7 +10,10 @@ const CSV = 'text/csv; charset=utf-8; header=present';
 
 @Controller('programmes/:programme/reports')
 export class ReportController {
-  constructor(private readonly reports: ReportService) {}
+  constructor(
+    private readonly reports: ReportService,
+    private readonly handovers: HandoverService,
+  ) {}
 
   /** What came of cuttings from one stand, from a partner's land, or under one permission. */
   @Get('landowner')
@@ -48,7 +52,7 @@ export class ReportController {
   @Allow(...DESK)
   @SerializeOptions({ schema: HandoverReport })
   handover(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<HandoverReport> {
-    return this.reports.handover(caller);
+    return this.handovers.handover(caller);
   }
 
   @Get('handover.csv')
@@ -56,6 +60,6 @@ export class ReportController {
   @Header('content-type', CSV)
   @Header('content-disposition', 'attachment; filename="handover.csv"')
   async handoverCsv(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<string> {
-    return handoverAsCsv(await this.reports.handover(caller));
+    return handoverAsCsv(await this.handovers.handover(caller));
   }
 }

@@ -1,14 +1,13 @@
 import { Injectable } from '@nestjs/common';
-import type { FunderQuery, FunderReport, HandoverReport, LandownerQuery, LandownerReport, LandownerTree } from '@sprigline/contract';
+import type { FunderQuery, FunderReport, LandownerQuery, LandownerReport, LandownerTree } from '@sprigline/contract';
 import { Database } from '../database/database.ts';
 import { standingOf } from '../entry/standing.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import { refuseWithoutTheGrant } from '../http/grant.ts';
 import { lookedAt, type LookedAt, survivalOf } from './funder-rows.ts';
-import { HandoverQueries } from './handover.queries.ts';
 import { LandownerQueries, subjectOf } from './landowner.queries.ts';
 import { isAskedFor, type PlantedBatch, PlantedQueries } from './planted.queries.ts';
-import { type ReportHead, ReportHeadQueries } from './report-head.queries.ts';
+import { ReportHeadQueries, told } from './report-head.queries.ts';
 import { seasonName, seasonOf } from './season-of.ts';
 
 @Injectable()
@@ -18,7 +17,6 @@ export class ReportService {
     private readonly heads: ReportHeadQueries,
     private readonly landowners: LandownerQueries,
     private readonly planted: PlantedQueries,
-    private readonly handovers: HandoverQueries,
   ) {}
 
   /** What came from their trees. @throws DomainError `record/unknown`, `report/day-in-future`; `place/grant-needed` for a permission */
@@ -48,18 +46,7 @@ export class ReportService {
       return { ...told(head), rows, totals, choices: choicesOf(all, season, head.seasonStartsIn) };
     });
   }
-
-  /** What a new coordinator has to know today. */
-  handover(caller: Caller): Promise<HandoverReport> {
-    return this.database.inTransaction(caller, async (sql) => {
-      const head = await this.heads.head(sql, caller.programmeId, undefined);
-      const { permissions, ...rows } = await this.handovers.rows(sql, caller.programmeId, head.today);
-      return { ...told(head), ...rows, permissions: caller.seesExact ? permissions : null };
-    });
-  }
 }
-
-const told = ({ asOf, today, programme, rootedMeans }: ReportHead) => ({ asOf, today, programme, rootedMeans });
 
 /** In the order of their keys; each group is told with its first one. */
 function groupsOf(batches: readonly LookedAt[], keyOf: (batch: LookedAt) => string): [LookedAt, LookedAt[]][] {

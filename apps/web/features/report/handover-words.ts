@@ -3,6 +3,7 @@ import type { Messages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 
 type T = ReturnType<typeof useTranslations<'reports.handover'>>;
+type Counts = ReturnType<typeof useTranslations<'due.counts'>>;
 
 export interface HandoverList {
   readonly heading: string;
@@ -11,11 +12,23 @@ export interface HandoverList {
 }
 
 /** What is to be handed over in sentences, for screen and paper. */
-export function handoverLists(report: HandoverReport, t: T, { reports: { handover: said }, words: { role: roles }, entries: { flags } }: Messages): HandoverList[] {
-  const flagWords: Readonly<Record<string, unknown>> = flags;
-  const nameOf = (code: string): string => (typeof flagWords[code] === 'string' ? flagWords[code] : code);
+export function handoverLists(report: HandoverReport, t: T, counts: Counts, { reports: { handover: said }, words: { role: roles, stage: stages }, requests: { states }, entries: { flagShort } }: Messages): HandoverList[] {
+  const flagWords: Readonly<Record<string, string>> = flagShort;
+  const { due } = report;
   return [
-    { heading: said.reviews, none: said.noReviews, says: report.reviews.map(({ code, n, oldest }) => t('reviewOf', { n, what: nameOf(code), day: sayDay(oldest) })) },
+    {
+      heading: said.due, none: said.noDue,
+      says: [
+        ...due.places.map(({ walk, path, day, kinds }) => t('dueOf', { place: [...path, walk.name].join(' › '), what: kinds.map(({ kind, n }) => counts(kind, { n })).join(', '), day: sayDay(day) })),
+        ...(due.more > 0 ? [t('dueMore', { n: due.more })] : []),
+      ],
+    },
+    {
+      heading: said.promised, none: said.nonePromised,
+      says: report.promised.map(({ who, plants, taxon, stage, state, covered, wantedOn }) =>
+        t('promisedOf', { who, n: plants, taxon, stage: stages[stage], state: states[state], covered, wanted: wantedOn === null ? 'none' : sayDay(wantedOn) })),
+    },
+    { heading: said.reviews, none: said.noReviews, says: report.reviews.map(({ code, n, oldest }) => t('reviewOf', { n, what: flagWords[code] ?? code, day: sayDay(oldest) })) },
     { heading: said.unstuck, none: said.noUnstuck, says: report.unstuck.map(({ stand, wentOn, cuttings }) => t('unstuckOf', { stand, day: sayDay(wentOn), n: cuttings })) },
     {
       heading: said.permissions, none: report.permissions === null ? said.permissionsHidden : said.noPermissions,

@@ -15,14 +15,14 @@ export const generateMetadata = titled(({ reports }) => reports.handover.title);
 
 export default async function HandoverReportPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
-  const [report, messages, t, tOf] = await Promise.all([readHandover(programme), getMessages(), getTranslations('reports'), getTranslations('reports.handover')]);
+  const [report, messages, t, tOf, counts] = await Promise.all([readHandover(programme), getMessages(), getTranslations('reports'), getTranslations('reports.handover'), getTranslations('due.counts')]);
   const { reports: said } = messages;
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'reports'), words: said.title }]} />
       <PageHeading kind={said.kind} lead={`${said.handover.lead} ${t('made', { programme: report.programme, day: sayDay(report.asOf) })}.`}>{said.handover.title}</PageHeading>
       <ReportLinks pdf={(paper) => `${pageOf(programme, 'reports', 'handover', 'pdf')}${queryOf({ paper })}`} csv={apiOf(programme, 'reports', 'handover.csv')} />
-      <HandoverPage programme={programme} report={report} lists={handoverLists(report, tOf, messages)} />
+      <HandoverPage programme={programme} report={report} lists={handoverLists(report, tOf, counts, messages)} />
     </>
   );
 }
