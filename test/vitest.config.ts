@@ -21,6 +21,8 @@ export default defineConfig({
           exclude: [...NEVER, '**/*.medium.test.ts', '**/*.long.test.ts', 'test/tidy/**'],
           pool: 'threads',
           isolate: false,
+          // Properties take a second or two by themselves; on a busy machine that must not look like a fault.
+          testTimeout: 30_000,
         },
       },
       {
