@@ -32,10 +32,10 @@ export async function incidentsAround(sql: UnitOfWork, caller: Caller, placeIds:
   return incidentsIn(await placeStoryOf(sql, caller.programmeId, placeIds), caller);
 }
 
-/** Places of a programme at which an incident was ever told. */
+/** A query that answers `id` of the places of a programme, `$1`, at which an incident was ever told. */
+export const PLACES_WITH_INCIDENTS = `SELECT DISTINCT place_id AS id FROM entry WHERE programme_id = $1 AND kind = 'incident' AND place_id IS NOT NULL`;
+
 export async function placesWithIncidents(sql: UnitOfWork, programmeId: string): Promise<string[]> {
-  const rows = await sql.rows<{ id: string }>(
-    `SELECT DISTINCT place_id AS id FROM entry WHERE programme_id = $1 AND kind = 'incident' AND place_id IS NOT NULL`, [programmeId],
-  );
+  const rows = await sql.rows<{ id: string }>(PLACES_WITH_INCIDENTS, [programmeId]);
   return rows.map(({ id }) => id);
 }

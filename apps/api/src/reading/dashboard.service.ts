@@ -3,9 +3,9 @@ import type { IncidentOnAxis, ReadingFilter, ReadingLines, ReadingPart, SiteLine
 import { DomainError } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import type { Standing } from '../entry/standing.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import type { Part } from '../http/part-of-list.ts';
+import { incidentsAround } from '../incident/incident.queries.ts';
 import { HeadQueries } from './head.queries.ts';
 import { HoldingQueries } from './holding.queries.ts';
 import { LineQueries } from './line.queries.ts';
@@ -16,6 +16,9 @@ import { checksOf, donorsOf, MOST_DONORS, namesIn, siteLineOf, standsOf, whatWas
 import { SiteReadingQueries, type SiteRow } from './site-reading.queries.ts';
 import { timeAxis } from './time-axis.ts';
 import { TimeAxisQueries } from './time-axis.queries.ts';
+
+/** So many incidents are marked; older ones are left out. */
+const MOST_INCIDENTS = 100;
 
 /** Readings of a programme, a species, a season or a site as a whole. */
 @Injectable()
@@ -47,8 +50,8 @@ export class DashboardService {
   async timeAxis(caller: Caller, filter: ReadingFilter): Promise<TimeAxis> {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
-      const { changes, looked } = await this.timeQueries.changes(sql, caller.programmeId, filter, head.asOf);
-      return { ...head, ...timeAxis(changes, looked, head.asOf), incidents: await this.#incidents(sql, caller, filter) };
+      const { changes, looked, troubled } = await this.timeQueries.changes(sql, caller.programmeId, filter, head.asOf);
+      return { ...head, ...timeAxis(changes, looked, head.asOf), incidents: await this.#incidents(sql, caller, filter, troubled) };
     });
   }
 
@@ -75,21 +78,16 @@ export class DashboardService {
     });
   }
 
-  async #incidents(sql: UnitOfWork, { programmeId }: Caller, filter: ReadingFilter): Promise<IncidentOnAxis[]> {
-    const incidents = (await this.timeQueries.incidents(sql, programmeId)).flatMap(incidentOf);
-    const there = await this.timeQueries.stoodThere(sql, programmeId, filter, incidents.map(({ entryId: id, placeId, from, until }) => ({ id, placeId, from, until })));
+  /** The latest ones first. */
+  async #incidents(sql: UnitOfWork, caller: Caller, filter: ReadingFilter, troubled: readonly string[]): Promise<IncidentOnAxis[]> {
+    const incidents = troubled.length > 0 ? (await incidentsAround(sql, caller, troubled)).slice(0, MOST_INCIDENTS) : [];
+    const there = await this.timeQueries.stoodThere(sql, caller.programmeId, filter, incidents.map(({ entryId: id, placeId, from, until }) => ({ id, placeId, from, until })));
     const found = new Map(there.map((row) => [row.id, row]));
-    return incidents.flatMap((incident) => {
-      const row = found.get(incident.entryId);
-      return row ? [{ ...incident, place: row.place, batches: row.batches }] : [];
+    return incidents.flatMap(({ entryId, placeId, what, severity, from, until }) => {
+      const row = found.get(entryId);
+      return row ? [{ entryId, placeId, what, severity, from, until, place: row.place, batches: row.batches }] : [];
     });
   }
-}
-
-function incidentOf({ id, observedOn, said }: Standing): Omit<IncidentOnAxis, 'place' | 'batches'>[] {
-  if (said.kind !== 'incident') return [];
-  const { placeId, what, severity, lastGoodOn, untilDay } = said;
-  return [{ entryId: id, placeId, what, severity, from: lastGoodOn ?? observedOn, until: untilDay ?? null }];
 }
 
 function namedStands(rows: readonly SiteRow[]): SiteReading['stands'] {

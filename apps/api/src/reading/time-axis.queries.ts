@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ReadingFilter } from '@sprigline/contract';
 import { EFFECTS_IN, type Stage } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { standingEntries, type Standing } from '../entry/standing.queries.ts';
+import { PLACES_WITH_INCIDENTS } from '../incident/incident.queries.ts';
 import { chosenBatches } from './chosen-batches.ts';
 
 /** By how much the plants of a stage became more or fewer on a day. */
@@ -26,15 +26,20 @@ export interface TimeAtPlace {
   readonly until: string | null;
 }
 
-/** So many incidents are looked at; older ones are left out. */
-const MOST_INCIDENTS = 100;
+/** What the axis is drawn from, and where there is something to mark on it. */
+export interface AxisRows extends Record<string, unknown> {
+  readonly changes: Change[];
+  readonly looked: Looked[];
+  /** Places at which an incident was ever told. */
+  readonly troubled: string[];
+}
 
 const IN = EFFECTS_IN.map((effect) => `'${effect}'`).join(', ');
 
 @Injectable()
 export class TimeAxisQueries {
   /** What changed, and who looked, day by day; not beyond the day of the reading. */
-  async changes(sql: UnitOfWork, programmeId: string, filter: ReadingFilter, asOf: string): Promise<{ changes: Change[]; looked: Looked[] }> {
+  async changes(sql: UnitOfWork, programmeId: string, filter: ReadingFilter, asOf: string): Promise<AxisRows> {
     const { text, values } = chosenBatches(programmeId, filter);
     const day = `$${values.length + 1}`;
     return sql.one(
@@ -50,15 +55,9 @@ export class TimeAxisQueries {
          JOIN entry e ON e.programme_id = $1 AND e.id = t.entry_id AND e.kind IN ('counted', 'checked') AND e.observed_on <= ${day}::date
          WHERE NOT EXISTS (SELECT FROM entry w WHERE w.programme_id = $1 AND w.corrects_id = e.id AND w.kind = 'withdrawn')
          GROUP BY e.observed_on)
-       SELECT (SELECT coalesce(json_agg(c), '[]') FROM changes c) AS changes, (SELECT coalesce(json_agg(l), '[]') FROM looked l) AS looked`,
+       SELECT (SELECT coalesce(json_agg(c), '[]') FROM changes c) AS changes, (SELECT coalesce(json_agg(l), '[]') FROM looked l) AS looked,
+         (SELECT coalesce(json_agg(p.id), '[]') FROM (${PLACES_WITH_INCIDENTS}) p) AS troubled`,
       [...values, asOf],
-    );
-  }
-
-  /** Incidents of the programme that stand, the latest ones. */
-  async incidents(sql: UnitOfWork, programmeId: string): Promise<readonly Standing[]> {
-    return standingEntries(
-      sql, programmeId, `SELECT id FROM entry WHERE programme_id = $1 AND kind = 'incident' ORDER BY observed_on DESC, id LIMIT ${MOST_INCIDENTS}`,
     );
   }
 
