@@ -55,7 +55,7 @@ export function DueTable({ programme, today, items, isDesk }: DueTableProps) {
           cell: (item) => (
             <span className="not-on-paper flex flex-col items-start">
               <RowLink href={wayTo(programme, item)}>{said.acts[item.kind]}</RowLink>
-              {isDesk && <RowLink href={`${pageOf(programme, 'due', 'put-off')}?${new URLSearchParams({ thing: item.key, on: item.dueOn })}`}>{said.putOff}</RowLink>}
+              {isDesk && <RowLink href={`${pageOf(programme, 'due', 'put-off')}?${new URLSearchParams({ thing: item.key, on: item.dueOn, at: item.place.id })}`}>{said.putOff}</RowLink>}
             </span>
           ),
         },

@@ -15,22 +15,23 @@ import { TextField } from '../../../../../ui/form/text-field.tsx';
 
 interface PutOffPageProps {
   readonly params: Promise<{ programme: string }>;
-  readonly searchParams: Promise<{ thing?: string; on?: string }>;
+  /** `at`: where the thing stands, so that it is found among many. */
+  readonly searchParams: Promise<{ thing?: string; on?: string; at?: string }>;
 }
 
 export const generateMetadata = titled(({ due }) => due.putOff);
 
 export default async function PutOffPage({ params, searchParams }: PutOffPageProps) {
   const { programme } = await params;
-  const { thing: key = '', on = '' } = await searchParams;
+  const { thing: key = '', on = '', at } = await searchParams;
   const thing = thingOf(key, on);
   if (!thing) notFound();
-  const [item, { due: said }, t] = await Promise.all([itemOf(programme, key, thing.kind), getMessages(), getTranslations('due')]);
+  const [item, { due: said }, t] = await Promise.all([itemOf(programme, key, { kind: thing.kind, ...(at ? { placeId: at } : {}) }), getMessages(), getTranslations('due')]);
   const kinds: Readonly<Record<string, string>> = said.kinds;
   return (
     <FormPage
       trail={[{ href: pageOf(programme, 'due'), words: said.title }]}
-      title={t('putOffTitle', { what: kinds[thing.kind] ?? thing.kind, where: item?.batch?.label ?? item?.place.name ?? '' })}
+      title={item ? t('putOffTitle', { what: kinds[thing.kind] ?? thing.kind, where: item.batch?.label ?? item.place.name }) : said.putOff}
       lead={said.putOffLead}
       action={putOff.bind(null, programme, thing)}
       labels={said.fields}
@@ -44,7 +45,7 @@ export default async function PutOffPage({ params, searchParams }: PutOffPagePro
 }
 
 /** The thing by its key, for its name; what is not due any more has none, and the API says so. */
-async function itemOf(programme: string, key: string, kind: string): Promise<DueItem | undefined> {
-  const { items } = await readPart(`${apiOf(programme, 'due')}?${new URLSearchParams({ kind, until: '2999-12-31', limit: '200' })}`, z.array(DueItem));
+async function itemOf(programme: string, key: string, near: Readonly<Record<string, string>>): Promise<DueItem | undefined> {
+  const { items } = await readPart(`${apiOf(programme, 'due')}?${new URLSearchParams({ ...near, until: '2999-12-31', limit: '200' })}`, z.array(DueItem));
   return items.find((item) => item.key === key);
 }
