@@ -17,6 +17,6 @@ export function placeChoices(places: readonly PlaceInTree[], fits: (place: Place
 }
 
 /** Where trees are planted out. */
-export const isAtSite = ({ kind }: PlaceInTree): boolean => kind === 'site' || kind === 'plot';
+export const isAtSite = ({ kind }: Pick<PlaceInTree, 'kind'>): boolean => kind === 'site' || kind === 'plot';
 /** Where plants are grown by ourselves. */
 export const isInNursery = (place: PlaceInTree): boolean => !isAtSite(place) && place.kind !== 'partner';

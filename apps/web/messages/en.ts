@@ -2,6 +2,7 @@
 import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
+import climate from './en/climate.json' with { type: 'json' };
 import dashboards from './en/dashboards.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
 import due from './en/due.json' with { type: 'json' };
@@ -10,6 +11,7 @@ import exactPlace from './en/exact-place.json' with { type: 'json' };
 import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
+import incidents from './en/incidents.json' with { type: 'json' };
 import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
 import keys from './en/keys.json' with { type: 'json' };
@@ -22,6 +24,7 @@ import programmes from './en/programmes.json' with { type: 'json' };
 import readings from './en/readings.json' with { type: 'json' };
 import recipes from './en/recipes.json' with { type: 'json' };
 import refusals from './en/refusals.json' with { type: 'json' };
+import regimes from './en/regimes.json' with { type: 'json' };
 import reports from './en/reports.json' with { type: 'json' };
 import requests from './en/requests.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
@@ -34,6 +37,7 @@ import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
 import trace from './en/trace.json' with { type: 'json' };
 import trayCards from './en/tray-cards.json' with { type: 'json' };
+import treatments from './en/treatments.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
@@ -45,6 +49,7 @@ export const messages = {
   account,
   batches,
   bench,
+  climate,
   dashboards,
   donorTrees,
   due,
@@ -53,6 +58,7 @@ export const messages = {
   holds,
   home,
   imports,
+  incidents,
   news,
   origins,
   keys,
@@ -65,6 +71,7 @@ export const messages = {
   readings,
   recipes,
   refusals,
+  regimes,
   reports,
   requests,
   review,
@@ -77,6 +84,7 @@ export const messages = {
   taxa,
   trace,
   trayCards,
+  treatments,
   trips,
   ui,
   words,

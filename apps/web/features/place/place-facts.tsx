@@ -11,19 +11,12 @@ interface PlaceFactsProps {
 }
 
 export function PlaceFacts({ place, here, partner }: PlaceFactsProps) {
-  const { fields, fillings } = useMessages().places;
-  const isTray = place.kind === 'tray';
-  const filled = place.fillings.map(({ id, filledOn, medium, howCleaned }) => (
-    <li key={id}>
-      {sayDay(filledOn)}: {medium}
-      {howCleaned && <span className="text-ink-soft"> ({howCleaned})</span>}
-    </li>
-  ));
+  const { fields } = useMessages().places;
   return (
     <Facts
       facts={[
         { term: fields.plantsWithin, says: here?.plantsWithin },
-        ...(isTray ? [{ term: fields.rows, says: place.rows }, { term: fillings, says: filled.length > 0 ? <ul>{filled}</ul> : undefined }] : []),
+        ...(place.kind === 'tray' ? [{ term: fields.rows, says: place.rows }] : []),
         ...(partner ? [{ term: fields.partnerId, says: partner }] : []),
         ...(place.note ? [{ term: fields.note, says: place.note }] : []),
         ...(place.closedOn ? [{ term: fields.closedOn, says: sayDay(place.closedOn) }] : []),

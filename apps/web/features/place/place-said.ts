@@ -1,4 +1,4 @@
-import { day, number, text } from '../../lib/form-values.ts';
+import { day, isTicked, number, text } from '../../lib/form-values.ts';
 
 /** What can be said of a place at any time. */
 export const placeContentSaid = (form: FormData) => ({
@@ -15,7 +15,9 @@ export const fillingSaid = (form: FormData, prefix = '') => ({
   id: text(form, `${prefix}id`),
   filledOn: day(form, `${prefix}filledOn`),
   medium: text(form, `${prefix}medium`),
+  mediumLot: text(form, `${prefix}mediumLot`),
   howCleaned: text(form, `${prefix}howCleaned`),
+  plantsStayed: isTicked(form, `${prefix}plantsStayed`),
 });
 
 /** The body of a new place; a tray may come filled. */

@@ -3,7 +3,7 @@ import type { Role } from '@sprigline/contract';
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
-  | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports';
+  | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports' | 'treatments';
 
 export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
 
@@ -39,6 +39,7 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'workdays', path: ['workdays'] },
       { name: 'requests', path: ['requests'] },
       { name: 'reports', path: ['reports'] },
+      { name: 'treatments', path: ['treatments'] },
     ],
   },
   {

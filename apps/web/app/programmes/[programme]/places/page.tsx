@@ -16,7 +16,7 @@ export default async function PlacesPage({ params }: { params: Promise<{ program
   const add = isDesk && <ButtonLink look={places.length > 0 ? 'quiet' : 'main'} href={pageOf(programme, 'places', 'new')}>{said.add}</ButtonLink>;
   return (
     <>
-      <PageHeading lead={said.lead} act={places.length > 0 && add}>{said.title}</PageHeading>
+      <PageHeading lead={said.lead} act={places.length > 0 && <>{add}{isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'places', 'walk')}>{said.putInOrder}</ButtonLink>}</>}>{said.title}</PageHeading>
       {places.length === 0 ? <Empty act={add}>{said.empty}</Empty> : <PlaceTree programme={programme} places={places} />}
     </>
   );

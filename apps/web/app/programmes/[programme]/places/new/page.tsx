@@ -40,7 +40,7 @@ export default async function NewPlacePage({ params, searchParams }: NewPlacePag
       <PlaceFields partners={partners} />
       <h2 className="mt-4 text-lg">{said.onlyTray}</h2>
       <TextField name="rows" keypad="numeric" isOptional hint={said.hints.rows} />
-      <FillingFields prefix="filling/" fillingId={newId()} today={today} isOptional />
+      <FillingFields prefix="filling/" fillingId={newId()} today={today} isNew />
     </FormPage>
   );
 }
