@@ -6,6 +6,7 @@ import { Client } from './client.mjs';
 import { makePeople } from './people.mjs';
 import { makeRecords } from './records.mjs';
 import { workTheAutumn } from './autumn.mjs';
+import { keepTheHouse } from './places-at-work.mjs';
 import { answerRequests } from './requests.mjs';
 
 /** @typedef {import('./accounts.mjs').Install} Install */
@@ -37,6 +38,7 @@ export async function loadDemo(install, ownerUrl) {
     const records = await makeRecords(owner);
     await bringSheet(owner);
     await workTheAutumn(owner, records);
+    await keepTheHouse(owner);
     await answerRequests(owner, records);
   } finally {
     await app.close();
