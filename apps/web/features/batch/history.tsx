@@ -1,7 +1,9 @@
-import type { Batch, HistoryItem, PlaceInTree } from '@sprigline/contract';
+import type { Batch, PlaceInTree } from '@sprigline/contract';
 import { useMessages } from 'next-intl';
 import { Section } from '../../ui/section.tsx';
+import { AroundEntry } from './around-entry.tsx';
 import { HistoryEntry } from './history-entry.tsx';
+import { inTime } from './in-time.ts';
 import { labelOf } from './line-nodes.ts';
 
 interface HistoryProps {
@@ -11,7 +13,7 @@ interface HistoryProps {
   readonly places: readonly PlaceInTree[];
 }
 
-/** Everything that was said of a batch, who said it, and what the books made of it. */
+/** Everything that was said of a batch, who said it, and what the books made of it; with what happened where it stood. */
 export function History({ programme, batch, zone, places }: HistoryProps) {
   const said = useMessages().batches;
   const names = namesIn(batch, places);
@@ -19,9 +21,9 @@ export function History({ programme, batch, zone, places }: HistoryProps) {
     <div id="history">
       <Section heading={said.history} lead={said.historyLead}>
         <ol className="max-w-3xl border-t border-line">
-          {batch.history.map((item: HistoryItem) => (
-            <HistoryEntry key={item.id} programme={programme} batchId={batch.id} item={item} zone={zone} nameOf={(id) => names.get(id)} />
-          ))}
+          {inTime(batch.history, batch.stays).map((told) => told.kind === 'entry'
+            ? <HistoryEntry key={told.id} programme={programme} batchId={batch.id} item={told.item} zone={zone} nameOf={(id) => names.get(id)} />
+            : <AroundEntry key={told.id} told={told} />)}
         </ol>
       </Section>
     </div>

@@ -1,5 +1,5 @@
-import { Saying } from '@sprigline/contract';
-import { useTranslations } from 'next-intl';
+import { Saying, Tap, type TapAnswer } from '@sprigline/contract';
+import { useMessages, useTranslations } from 'next-intl';
 
 type Plain = Exclude<Saying, { kind: 'withdrawn' | 'replaced' }>;
 
@@ -11,10 +11,12 @@ type Plain = Exclude<Saying, { kind: 'withdrawn' | 'replaced' }>;
 export function useSaidWords(nameOf: (id: string) => string | undefined): (said: unknown) => string {
   const t = useTranslations('entries.said');
   const looks = useTranslations('entries.looks');
+  const { entries } = useMessages();
 
   function dead(list: readonly { n: number; cause: string }[]): string[] {
     return list.map(({ n, cause }) => t('dead', { n, cause }));
   }
+  const conditions = (told: Partial<Record<Tap, TapAnswer>>): string[] => Tap.options.flatMap((tap) => (told[tap] ? [`${entries.taps[tap]}: ${entries.tapAnswers[told[tap]]}`] : []));
   const to = (id: string | undefined) => (id === undefined ? undefined : nameOf(id));
 
   function plain(said: Plain): (string | undefined | false)[] {
@@ -42,11 +44,11 @@ export function useSaidWords(nameOf: (id: string) => string | undefined): (said:
       case 'held': case 'released':
         return [said.reason, said.result];
       case 'treated':
-        return [said.what, said.product];
+        return [entries.treatments[said.what], said.product, said.registration, said.rate, said.appliedBy];
       case 'incident':
-        return [said.what, said.detail];
+        return [entries.incidents[said.what], entries.severities[said.severity], said.detail];
       case 'noted':
-        return [said.text, said.measured && `${said.measured.what} ${said.measured.value} ${said.measured.unit}`];
+        return [said.text, ...conditions(said.conditions ?? {}), said.measured && `${said.measured.what} ${said.measured.value} ${said.measured.unit}`];
     }
   }
 

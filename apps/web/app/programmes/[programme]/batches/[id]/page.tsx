@@ -8,7 +8,7 @@ import { BatchFlags } from '../../../../../features/batch/batch-flags.tsx';
 import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
 import { History } from '../../../../../features/batch/history.tsx';
 import { labelOf } from '../../../../../features/batch/line-nodes.ts';
-import { Stays } from '../../../../../features/batch/stays.tsx';
+import { Exposure, Stays } from '../../../../../features/batch/stays.tsx';
 import { placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
@@ -44,6 +44,7 @@ export default async function BatchPage({ params }: BatchPageProps) {
       <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
       <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
       <Stays stays={batch.stays} />
+      <Exposure exposure={batch.exposure} />
     </>
   );
 }
