@@ -152,6 +152,8 @@ export const Batch = BatchInList.extend({
   labels: z.array(z.string()),
   container: z.string().nullable(),
   medium: z.string().nullable(),
+  /** For whom plants of it are set aside. Empty to partners, who are told of no request. */
+  setAside: z.array(z.object({ requestId: z.uuid(), who: z.string(), n: z.int() })),
   books: BooksShown,
   line: FamilyLine,
   /** In content order. */

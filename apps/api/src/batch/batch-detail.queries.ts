@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { BatchInList, BooksShown, FamilyLine, StayShown } from '@sprigline/contract';
+import type { Batch, BatchInList, BooksShown, FamilyLine, StayShown } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { IN_LINE, IN_LINE_FROM, SHOWN, SHOWN_FROM } from './shown.queries.ts';
@@ -9,6 +9,7 @@ export interface BatchDetail extends BatchInList, Record<string, unknown> {
   readonly labels: string[];
   readonly container: string | null;
   readonly medium: string | null;
+  readonly setAside: Batch['setAside'];
   readonly rootedEver: number;
   readonly line: FamilyLine;
   readonly stays: StayRow[];
@@ -52,6 +53,10 @@ const STAYS = `(SELECT coalesce(json_agg(json_build_object('placeId', y.place_id
     'from', y.from_day, 'until', y.to_day) ORDER BY y.seq), '[]')
   FROM stay y WHERE y.programme_id = $1 AND y.batch_id = b.id)`;
 
+const SET_ASIDE = `(SELECT coalesce(json_agg(json_build_object('requestId', q.id, 'who', coalesce(q.outside, w.name), 'n', r.n) ORDER BY q.asked_on, q.id), '[]')
+  FROM reservation r JOIN request q ON q.programme_id = $1 AND q.id = r.request_id LEFT JOIN partner w ON w.programme_id = $1 AND w.id = q.partner_id
+  WHERE r.programme_id = $1 AND r.batch_id = b.id)`;
+
 @Injectable()
 export class BatchDetailQueries {
   /** @throws DomainError `batch/unknown` */
@@ -59,7 +64,7 @@ export class BatchDetailQueries {
     const batch = await sql.maybe<BatchDetail>(
       `SELECT ${SHOWN}, b.container, b.medium, s.rooted_ever AS "rootedEver",
          ARRAY(SELECT l.code::text FROM label l WHERE l.programme_id = $1 AND l.batch_id = b.id ORDER BY l.given_at DESC, l.code) AS labels,
-         ${LINE} AS line, ${STAYS} AS stays
+         ${LINE} AS line, ${STAYS} AS stays, ${SET_ASIDE} AS "setAside"
        FROM ${SHOWN_FROM} WHERE b.programme_id = $1 AND b.id = $2`,
       [programmeId, batchId],
     );

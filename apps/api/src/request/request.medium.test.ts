@@ -67,6 +67,8 @@ test('no plant is promised twice, also when two set plants aside at once', async
   expect(answers.map(({ status }) => status).sort()).toEqual([200, 409]);
   const [winner, loser] = answers[0]?.status === 200 ? [one, two] : [two, one];
   expect((await aside(loser.id, [{ batchId: other, n: 2 }])).status).toBe(200);
+  const said = (await volunteer.get(`batches/${other}`)).body.setAside;
+  expect(said).toEqual([one, two].map(({ id }) => ({ requestId: id, who: 'Winterbeck Rangers', n: id === winner.id ? 4 : 2 })));
   expect((await aside(loser.id, [{ batchId: newId(), n: 1 }])).body.type).toBe('/problems/request/does-not-fit');
   expect((await ask.put(`requests/${loser.id}/reservations`, { lines: [] }, '"old"')).status).toBe(412);
 

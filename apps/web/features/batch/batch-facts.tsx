@@ -12,7 +12,7 @@ import { Tag } from '../../ui/tag.tsx';
 export function BatchFacts({ programme, batch, rootedMeans }: { programme: string; batch: Batch; rootedMeans: string }) {
   const { batches: said, entries } = useMessages();
   const t = useTranslations('batches');
-  const { books, place, rows, stage, labels, taxon, stuckOn, container, medium } = batch;
+  const { books, place, rows, stage, labels, taxon, stuckOn, container, medium, setAside } = batch;
   const { rootedNow, rootedEver: ever, lastSeen, notFound } = books;
   const rooted = rootedNow === undefined ? t('rootedUnknown', { ever }) : t('rootedSeen', { n: rootedNow, ever });
   return (
@@ -20,6 +20,7 @@ export function BatchFacts({ programme, batch, rootedMeans }: { programme: strin
       <Facts
         facts={[
           { term: said.facts.here, says: <strong className="text-lg">{t('plants', { n: books.balance })}</strong> },
+          ...(setAside.length > 0 ? [{ term: said.facts.setAside, says: <ul>{setAside.map(({ requestId, who, n }) => <li key={requestId}><RowLink href={pageOf(programme, 'requests', requestId)}>{t('setAsideFor', { n, who })}</RowLink></li>)}</ul> }] : []),
           ...(stage === 'cutting' ? [{ term: said.facts.rooted, says: <>{rooted} <span className="block text-sm text-ink-soft">{t('rootedMeans', { sentence: rootedMeans })}</span></> }] : []),
           { term: said.facts.lastSeen, says: lastSeen && t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] }) },
           ...(notFound > 0 ? [{ term: said.facts.notFound, says: notFound }] : []),
