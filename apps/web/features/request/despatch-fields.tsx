@@ -1,5 +1,5 @@
 import type { PlantRequest, Supply } from '@sprigline/contract';
-import { useMessages } from 'next-intl';
+import { useMessages, useTranslations } from 'next-intl';
 import { newId } from '../../lib/new-id.ts';
 import type { WorkdayChoices } from '../../lib/workday-choices.ts';
 import type { Choice } from '../../ui/form/choice-field.tsx';
@@ -23,13 +23,14 @@ interface DespatchFieldsProps {
 
 export function DespatchFields({ request, supplies, today, places, workdays, labels }: DespatchFieldsProps) {
   const said = useMessages().requests;
+  const t = useTranslations('requests');
   const staysInTheBooks = request.partnerId !== null || request.placeId !== null;
   return (
     <>
       <DespatchConfirm words={said.confirmLabel} />
       <DayField name="observedOn" today={today} />
       {request.partnerId !== null && request.placeId === null && <ChoiceField name="placeId" choices={places} hint={said.despatchPlaceHint} value={places.length === 1 ? places[0]?.value : undefined} />}
-      <SupplyFields supplies={supplies} startOf={({ covered }) => covered} />
+      <SupplyFields supplies={supplies} startOf={({ covered }) => covered} saysOf={({ reserved, balance }) => t('lineAside', { n: reserved, there: balance })} />
       {supplies.map(({ batchId }) => (
         <span key={batchId} className="hidden">
           <input type="hidden" name={`entry/${batchId}`} value={newId()} />

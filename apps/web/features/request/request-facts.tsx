@@ -32,7 +32,7 @@ export function RequestFacts({ programme, request, partners, taxa, stands, sites
         { term: said.state, says: <RequestState state={request.state} /> },
         { term: said.fields.askedOn, says: sayDay(request.askedOn) },
         { term: said.fields.wantedOn, says: request.wantedOn && sayDay(request.wantedOn) },
-        { term: said.fields.placeId, says: sites.find(({ value }) => value === request.placeId)?.words ?? said.handedOver },
+        { term: said.goTo, says: sites.find(({ value }) => value === request.placeId)?.words ?? said.handedOver },
         ...(permission ? [{ term: said.fields.permissionId, says: <RowLink href={pageOf(programme, 'permissions', permission.id)}>{permission.land}</RowLink> }] : []),
         { term: said.fields.note, says: request.note && <span className="whitespace-pre-line">{request.note}</span> },
       ]}

@@ -8,18 +8,20 @@ interface FieldProps {
   readonly name: string;
   readonly hint?: ReactNode;
   readonly isOptional?: boolean | undefined;
+  /** For a field in a row that shows already what it is about. */
+  readonly isLabelHidden?: boolean | undefined;
   readonly children: ReactNode;
   readonly hintId: string;
   readonly errorId: string;
 }
 
 /** The frame of one field: its label, its hint, what is wrong with it, then the field itself. */
-export function Field({ name, hint, isOptional, hintId, errorId, children }: FieldProps) {
+export function Field({ name, hint, isOptional, isLabelHidden, hintId, errorId, children }: FieldProps) {
   const { label, error } = useField(name);
   const t = useTranslations('ui');
   return (
     <div className={`w-full max-w-prose ${error ? 'border-l-4 border-rust pl-4' : ''}`}>
-      <label htmlFor={name} className="font-semibold">
+      <label htmlFor={name} className={isLabelHidden ? 'sr-only' : 'font-semibold'}>
         {label} {isOptional && <span className="font-normal text-ink-soft">{t('optional')}</span>}
       </label>
       {hint && (

@@ -9,6 +9,7 @@ interface TextFieldProps {
   readonly name: string;
   readonly hint?: ReactNode;
   readonly isOptional?: boolean;
+  readonly isLabelHidden?: boolean;
   readonly value?: string | number | null | undefined;
   readonly type?: 'text' | 'email' | 'url' | 'search';
   /** What keypad a phone offers. Numbers are text with a keypad: number inputs change by a stray scroll. */
@@ -17,11 +18,11 @@ interface TextFieldProps {
   readonly lang?: string;
 }
 
-export function TextField({ name, hint, isOptional, value, type = 'text', keypad, autoComplete = 'off', lang }: TextFieldProps) {
+export function TextField({ name, hint, isOptional, isLabelHidden, value, type = 'text', keypad, autoComplete = 'off', lang }: TextFieldProps) {
   const field = useField(name);
   const width = keypad === 'numeric' || keypad === 'decimal' ? 'max-w-40 tabular-nums' : '';
   return (
-    <Field name={name} hint={hint} isOptional={isOptional} hintId={field.hintId} errorId={field.errorId}>
+    <Field name={name} hint={hint} isOptional={isOptional} isLabelHidden={isLabelHidden} hintId={field.hintId} errorId={field.errorId}>
       <input
         key={field.key}
         id={name}

@@ -27,7 +27,7 @@ export default async function PickPage({ params }: { params: Promise<{ programme
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'requests'), words: said.title }, { href: pageOf(programme, 'requests', id), words: name }]} />
-      <PageHeading kind={said.pick} lead={said.pickLead}>{t('pickTitle', { name })}</PageHeading>
+      <PageHeading lead={said.pickLead}>{t('pickTitle', { name })}</PageHeading>
       <p className="mb-4">{t('asOf', { day: sayDay(workplace.today), programme: workplace.name })} {isProposed && lines.length > 0 && <Flag tone="look">{said.pickProposed}</Flag>}</p>
       {lines.length === 0 ? <Empty>{said.pickEmpty}</Empty> : <PickTable lines={lines} />}
       {lines.length > 0 && <div className="mt-6"><PaperWays pdf={pageOf(programme, 'requests', id, 'pick', 'pdf')} /></div>}

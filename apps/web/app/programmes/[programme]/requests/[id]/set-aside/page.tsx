@@ -36,7 +36,7 @@ export default async function SetAsidePage({ params }: { params: Promise<{ progr
         <Empty>{said.nothingFits}</Empty>
       ) : (
         <ActionForm action={setPlantsAside.bind(null, programme, id, etag)} labels={supplyLabels(supplies, (label) => t('lineField', { label }), said.untold)} send={said.setAsideSend}>
-          <SupplyFields supplies={supplies} startOf={startOf} />
+          <SupplyFields supplies={supplies} startOf={startOf} saysOf={({ free, balance }) => t('lineFree', { free, there: balance })} />
         </ActionForm>
       )}
     </>
