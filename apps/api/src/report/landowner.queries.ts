@@ -54,10 +54,11 @@ WITH RECURSIVE trees AS (${TREES[kind]}),
       SELECT id FROM sticking WHERE programme_id = $1 AND second_try_of_id = mine.id
       UNION ALL SELECT s.id FROM batch b JOIN sticking s ON s.programme_id = $1 AND s.from_batch_id = b.id WHERE b.programme_id = $1 AND b.sticking_id = mine.id) s),
   moved AS MATERIALIZED (
-    SELECT s.donor_tree_id, b.id AS batch_id, b.stage, m.effect, m.n, m.to_stage FROM mine JOIN sticking s ON s.programme_id = $1 AND s.id = mine.id
+    SELECT s.donor_tree_id, s.bundle_id IS NULL AND s.from_batch_id IS NULL AND s.second_try_of_id IS NULL AS has_no_bundle, b.id AS batch_id, b.stage, m.effect, m.n, m.to_stage FROM mine JOIN sticking s ON s.programme_id = $1 AND s.id = mine.id
     JOIN batch b ON b.programme_id = $1 AND b.sticking_id = s.id JOIN movement m ON m.programme_id = $1 AND m.batch_id = b.id AND m.day <= $3
     WHERE s.donor_tree_id IS NOT NULL),
-  came AS (SELECT donor_tree_id, ${CAME} FROM moved GROUP BY donor_tree_id),
+  -- An older log sheet begins at the sticking: what was stuck without a bundle was taken as well.
+  came AS (SELECT donor_tree_id, ${sum(`effect = 'stuck' AND has_no_bundle`)} AS "takenUntold", ${CAME} FROM moved GROUP BY donor_tree_id),
   alive_at AS (
     SELECT donor_tree_id, json_object_agg(stage, alive) AS by_stage FROM (
       SELECT donor_tree_id, stage, ${sum(`effect IN ${IN}`)} - ${sum(`effect NOT IN ${IN}`)} AS alive FROM moved GROUP BY donor_tree_id, stage) x GROUP BY donor_tree_id),
@@ -74,7 +75,7 @@ WITH RECURSIVE trees AS (${TREES[kind]}),
     JOIN trip t ON t.programme_id = $1 AND t.id = u.trip_id AND t.went_on <= $3 ${kind === 'permission' ? 'AND t.permission_id = $2' : ''} GROUP BY 1)
 SELECT about.name,
   (SELECT coalesce(json_agg(x ORDER BY x.stand, x.label), '[]') FROM (
-    SELECT d.id, d.label, st.name AS stand, t.scientific_name AS taxon, coalesce(took.taken, 0) AS taken, coalesce(came.stuck, 0) AS stuck, coalesce(came.received, 0) AS received,
+    SELECT d.id, d.label, st.name AS stand, t.scientific_name AS taxon, coalesce(took.taken, 0) + coalesce(came."takenUntold", 0) AS taken, coalesce(came.stuck, 0) AS stuck, coalesce(came.received, 0) AS received,
       coalesce(came.found, 0) AS found, coalesce(came.rooted, 0) AS rooted, coalesce(came.potted, 0) AS potted, coalesce(came.planted, 0) AS planted, coalesce(came.lost, 0) AS lost,
       coalesce(came."givenOut", 0) AS "givenOut", coalesce(came."mixedAway", 0) AS "mixedAway", coalesce(came.alive, 0) AS alive,
       jsonb_build_object('cutting', 0, 'liner', 0, 'potted', 0, 'planted', 0) || coalesce(alive_at.by_stage::jsonb, '{}') AS "aliveBy",

@@ -153,3 +153,9 @@ test('no position leaves in any of them, nobody but the house reads them', async
     expect((await partner.get(`reports/${path}`)).status).toBe(403);
   }
 });
+
+test('an older log sheet begins at the sticking: what was stuck without a trip was taken as well', async () => {
+  await desk.stick(7, { label: 'C', bundleId: undefined, donorTreeId: place.donors[1], placeId: place.trays[1] }, '2025-10-03');
+  expect((await landowner(`standId=${place.standId}`)).trees).toMatchObject([{ taken: 200, stuck: 60 }, { taken: 207, stuck: 47 }]);
+  expect((await landowner(`permissionId=${id.permission}`, seeing)).sum).toMatchObject({ taken: 400, stuck: 100 });
+});
