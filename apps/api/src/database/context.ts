@@ -24,6 +24,8 @@ export function settingsFor(context: Context): string {
     ['app.person_id', uuid(context.personId)],
     ['app.partner_id', uuid(context.partnerId)],
     ['app.sees_exact', context.seesExact ? 'yes' : ''],
+    // Sums over a whole programme are made in memory, not on disk; a connection seldom needs it.
+    ['work_mem', '32MB'],
   ];
   return `SELECT ${settings.map(([name, value]) => `set_config('${name}', '${value}', true)`).join(', ')}`;
 }

@@ -1,6 +1,6 @@
 import type { ReadingFilter } from '@sprigline/contract';
 import { type Chosen, chosenStickings } from './chosen-stickings.ts';
-import { MIXED_ORIGIN } from './unsure-plants.ts';
+import { MIXED_ORIGIN, THE_BATCH } from './unsure-plants.ts';
 
 /**
  * The batches that a reading is of: CTEs the last of which, `batches`, answers `id, stage, donor,
@@ -21,9 +21,10 @@ export function chosenBatches(programmeId: string, filter: ReadingFilter): Chose
         SELECT b.id, b.stage, NULL, CASE WHEN count(DISTINCT c.stand_id) = 1 AND bool_and(c.stand_id IS NOT NULL) THEN min(c.stand_id::text)::uuid END,
                CASE WHEN count(DISTINCT c.taxon_id) = 1 THEN min(c.taxon_id::text)::uuid END
         FROM origin o
-        JOIN batch f ON f.programme_id = $1 AND f.id = o.from_id AND f.sticking_id IS NOT NULL
-        JOIN batch b ON b.programme_id = $1 AND b.id = o.id
+        CROSS JOIN LATERAL (${THE_BATCH('o.from_id')}) f
+        CROSS JOIN LATERAL (${THE_BATCH('o.id')}) b
         LEFT JOIN chosen c ON c.sticking_id = f.sticking_id
+        WHERE f.sticking_id IS NOT NULL
         GROUP BY b.id, b.stage HAVING bool_and(c.sticking_id IS NOT NULL))`,
   };
 }

@@ -35,10 +35,11 @@ const CONDITIONS: Readonly<Record<keyof ReadingFilter, (value: string) => string
     SELECT x.id FROM donor_tree y JOIN sticking x ON x.programme_id = $1 AND x.donor_tree_id = y.id
     WHERE y.programme_id = $1 AND y.stand_id = ${value}
     UNION ALL
-    SELECT c.sticking_id FROM sticking_candidate c
+    SELECT x.id FROM donor_tree y JOIN sticking_candidate c ON c.programme_id = $1 AND c.donor_tree_id = y.id
     JOIN sticking x ON x.programme_id = $1 AND x.id = c.sticking_id AND x.donor_tree_id IS NULL
-    JOIN donor_tree y ON y.programme_id = $1 AND y.id = c.donor_tree_id
-    WHERE c.programme_id = $1 GROUP BY c.sticking_id HAVING bool_and(y.stand_id = ${value}))`,
+    WHERE y.programme_id = $1 AND y.stand_id = ${value} AND NOT EXISTS (
+      SELECT FROM sticking_candidate o JOIN donor_tree z ON z.programme_id = $1 AND z.id = o.donor_tree_id AND z.stand_id <> ${value}
+      WHERE o.programme_id = $1 AND o.sticking_id = x.id))`,
   taxonId: (value) => `s.taxon_id = ${value}`,
   donorTreeId: (value) => `s.donor_tree_id = ${value}`,
   recipeId: (value) => `s.recipe_version_id IN (SELECT id FROM recipe_version WHERE programme_id = $1 AND recipe_id = ${value})`,
@@ -56,6 +57,16 @@ const RECIPE = `
       LEFT JOIN recipe_version v ON v.programme_id = s.programme_id AND v.id = s.recipe_version_id
       LEFT JOIN recipe r ON r.programme_id = v.programme_id AND r.id = v.recipe_id`;
 
+/** Where the donor is unknown, the stand is known if all that it may be stand there. */
+const PERHAPS = (and: string, group: string): string => `
+        SELECT ${group === '' ? '' : 'c.sticking_id, '}min(y.stand_id::text)::uuid AS stand_id FROM sticking_candidate c
+        JOIN donor_tree y ON y.programme_id = $1 AND y.id = c.donor_tree_id
+        WHERE c.programme_id = $1 ${and} ${group} HAVING count(DISTINCT y.stand_id) = 1`;
+
+/** Asked once for all, which is quicker for many; or of each whose donor is unknown, so that a stand waits for no other. */
+const PERHAPS_OF_MANY = `LEFT JOIN (${PERHAPS('', 'GROUP BY c.sticking_id')}) perhaps ON perhaps.sticking_id = s.id AND s.donor_tree_id IS NULL`;
+const PERHAPS_OF_FEW = `LEFT JOIN LATERAL (${PERHAPS('AND c.sticking_id = s.id AND s.donor_tree_id IS NULL', '')}) perhaps ON true`;
+
 /** The stickings that a reading is of. The programme is `$1`; filters follow as further parameters. */
 export function chosenStickings(programmeId: string, { by, ...filter }: ReadingFilter & { readonly by: GroupBy }): Chosen {
   const values: unknown[] = [programmeId];
@@ -69,14 +80,10 @@ export function chosenStickings(programmeId: string, { by, ...filter }: ReadingF
       SELECT s.id AS sticking_id, coalesce(d.clone_group_id, d.id) AS donor, st.id AS stand_id, s.taxon_id, s.stuck_on,
              coalesce(${key}, '') AS key, coalesce(${name}, '') AS name
       FROM sticking s
-      JOIN programme p ON p.id = s.programme_id
-      JOIN taxon t ON t.programme_id = s.programme_id AND t.id = s.taxon_id
+      ${by === 'season' || filter.season !== undefined ? 'JOIN programme p ON p.id = s.programme_id' : ''}
+      ${by === 'taxon' ? 'JOIN taxon t ON t.programme_id = s.programme_id AND t.id = s.taxon_id' : ''}
       LEFT JOIN donor_tree d ON d.programme_id = s.programme_id AND d.id = s.donor_tree_id
-      -- Where the donor is unknown, the stand is known if all that it may be stand there.
-      LEFT JOIN (
-        SELECT c.sticking_id, min(y.stand_id::text)::uuid AS stand_id FROM sticking_candidate c
-        JOIN donor_tree y ON y.programme_id = $1 AND y.id = c.donor_tree_id
-        WHERE c.programme_id = $1 GROUP BY c.sticking_id HAVING count(DISTINCT y.stand_id) = 1) perhaps ON perhaps.sticking_id = s.id
+      ${filter.standId === undefined && filter.donorTreeId === undefined ? PERHAPS_OF_MANY : PERHAPS_OF_FEW}
       LEFT JOIN stand st ON st.programme_id = s.programme_id AND st.id = coalesce(d.stand_id, perhaps.stand_id)${by === 'recipe' ? RECIPE : ''}
       WHERE ${['s.programme_id = $1', ...conditions].join(' AND ')}`,
   };

@@ -29,7 +29,8 @@ export class ReadingService {
     return this.database.inTransaction(caller, async (sql) => {
       const head = await this.headQueries.head(sql, caller.programmeId);
       const part = await this.funnelQueries.tallies(sql, caller.programmeId, query);
-      const days = new Map((await this.dueDays.ofTaxa(sql, caller.programmeId)).map(({ taxonId, verdict }) => [taxonId, verdict.days]));
+      const waiting = new Set(part.items.flatMap((row) => row.waiting.map(({ taxonId }) => taxonId)));
+      const days = await this.dueDays.verdicts(sql, caller.programmeId, [...waiting]);
       const groups = part.items.map((row) => ({ ...row.head, key: row.key, verdictOn: lastVerdict(row.waiting, days), ...funnelOfGroup(row) }));
       const named = groups.flatMap(({ stages }) => stages.flatMap(({ byDonor }) => namedDonors(byDonor)));
       const donors = await this.headQueries.donors(sql, caller.programmeId, named);
