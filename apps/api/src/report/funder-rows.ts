@@ -23,7 +23,8 @@ export function lookedAt(batch: PlantedBatch, standing: ReadonlyMap<string, Stan
   const last = looks.sort((a, b) => (a.observedOn === b.observedOn ? (a.id < b.id ? 1 : -1) : a.observedOn < b.observedOn ? 1 : -1)).find(({ said }) => said.kind === 'checked' || (said.kind === 'counted' && said.sampleOf === undefined));
   if (!last) return { ...batch, look: undefined };
   if (last.said.kind !== 'checked') return { ...batch, look: { day: last.observedOn, alive: left, notFound: 0 } };
-  const notFound = Math.min(last.said.notFound, left);
+  // Missed for the second time, they are among the lost already.
+  const notFound = Math.min(last.said.notFound - (batch.missedAgain[last.id] ?? 0), left);
   return { ...batch, look: { day: last.observedOn, alive: Math.min(last.said.alive, left - notFound), notFound } };
 }
 

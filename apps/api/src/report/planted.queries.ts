@@ -19,6 +19,8 @@ export interface PlantedBatch extends Record<string, unknown> {
   readonly givenOut: number;
   /** Counts and checks that named it, on whatever day. */
   readonly looks: string[];
+  /** By check: trees that were missed there a second time, and are lost by it. */
+  readonly missedAgain: Readonly<Record<string, number>>;
 }
 
 const net = (plus: string, minus: string): string => `(coalesce(sum(m.n) FILTER (WHERE m.effect IN (${plus})), 0) - coalesce(sum(m.n) FILTER (WHERE m.effect IN (${minus})), 0))::int`;
@@ -38,7 +40,9 @@ WITH RECURSIVE root AS (
 )
 SELECT b.id, coalesce(up.name, p.name)::text AS site, coalesce(up.id, p.id) AS "siteId", p.id AS "plotId", coalesce(d.clone_group_id, d.id) AS "donorId",
   coalesce(t.scientific_name::text, '') AS taxon, coalesce(t.id::text, '') AS "taxonId", booked.opened_on AS "plantedOn", booked.planted, booked.dead, booked.given_out AS "givenOut",
-  ARRAY(SELECT e.id FROM entry_touch x JOIN entry e ON e.programme_id = $1 AND e.id = x.entry_id AND e.kind IN ('checked', 'counted') WHERE x.programme_id = $1 AND x.batch_id = b.id) AS looks
+  ARRAY(SELECT e.id FROM entry_touch x JOIN entry e ON e.programme_id = $1 AND e.id = x.entry_id AND e.kind IN ('checked', 'counted') WHERE x.programme_id = $1 AND x.batch_id = b.id) AS looks,
+  (SELECT coalesce(json_object_agg(lost.entry_id, lost.n), '{}') FROM (
+    SELECT m.entry_id, sum(m.n)::int AS n FROM movement m WHERE m.programme_id = $1 AND m.batch_id = b.id AND m.effect = 'unaccounted' AND m.day <= $2 GROUP BY m.entry_id) lost) AS "missedAgain"
 FROM booked JOIN batch b ON b.programme_id = $1 AND b.id = booked.id
 JOIN place p ON p.programme_id = $1 AND p.id = coalesce(
   (SELECT y.place_id FROM stay y WHERE y.programme_id = $1 AND y.batch_id = b.id AND y.from_day <= $2 ORDER BY y.seq DESC LIMIT 1), b.opening_place_id)

@@ -120,6 +120,14 @@ describe('a funder', () => {
   });
 });
 
+test('a tree missed twice is dead to a funder, and not found no more', async () => {
+  const again = desk.entry('2026-11-21', { kind: 'checked', batchId: id.T, alive: 9, dead: [], notFound: 1, notLooked: 0 });
+  await desk.write([again]);
+  expect((await funder('')).rows).toMatchObject([{ planted: 16, alive: 12, dead: 4, notFound: 0, notLooked: 0, rates: { low: 12 / 16, high: 12 / 16 } }]);
+  expect((await funder('asOf=2026-11-20')).rows).toMatchObject([{ alive: 11, dead: 3, notFound: 1 }]);
+  await desk.write([desk.entry('2026-11-22', { kind: 'withdrawn', entryId: again.id, sawVersion: again.id, reason: 'another plot' })]);
+});
+
 test('a handover names places, people, recipes, what is held and what waits', async () => {
   const report = HandoverReport.parse((await seeing.get('reports/handover')).body);
   expect(report.places).toMatchObject([{ name: 'House 1', plants: 25 + 30 + 10 + 6 + 3, note: 'keys behind the blue door' }, { name: 'Bench A', depth: 1 }, { name: 'Lowmire Wood', plants: 15 }, { name: 'P1' }]);
