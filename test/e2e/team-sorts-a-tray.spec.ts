@@ -30,8 +30,8 @@ test('a tray of thirty is sorted in one act, and the one that is missing is aske
 
   await way(page, 'Sort the tray').click();
   await page.getByRole('textbox', { name: 'Lifted: young plants (liners)' }).fill('14');
-  await page.getByRole('combobox', { name: /^Where the lifted stand/ }).selectOption({ label: 'Sorting bench' });
-  await page.getByRole('textbox', { name: /^Label of the lifted/ }).fill('SORT2');
+  await page.getByRole('combobox', { name: /^Where the lifted ones stand/ }).selectOption({ label: 'Sorting bench' });
+  await page.getByRole('textbox', { name: /^Label of the lifted ones/ }).fill('SORT2');
   await page.getByRole('textbox', { name: 'Put back into the tray' }).fill('9');
   await page.getByRole('textbox', { name: /^How many dead/ }).first().fill('5');
   await page.getByRole('combobox', { name: /^What do you see/ }).first().selectOption({ label: 'black base' });

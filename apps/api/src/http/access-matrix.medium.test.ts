@@ -9,7 +9,7 @@ import { asOwner, member, newId } from '../../../../test/support/people.ts';
 import { keyOf } from '../../../../test/support/keys.ts';
 import { nameOf, type Route, routesOf } from '../../../../test/support/routes.ts';
 
-const OPEN = ['GET /openapi.json', 'POST /setup', 'GET /setup/:token', 'GET /invitations/:token', 'POST /invitations/:token/account', 'GET /reset-links/:token', 'POST /reset-links/:token'];
+const OPEN = ['GET /openapi.json', 'GET /docs', 'POST /setup', 'GET /setup/:token', 'GET /invitations/:token', 'POST /invitations/:token/account', 'GET /reset-links/:token', 'POST /reset-links/:token'];
 const WITH_AN_ACCOUNT = ['GET /me', 'POST /programmes', 'POST /invitations/:token/acceptance'];
 const OWNERS_ONLY = ['PATCH /programmes/:programme', 'GET /programmes/:programme/audit'];
 const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports/:id', 'imports/:id/dry-run', 'review', 'review/groups', 'news', 'news/entries', 'keys', 'reports/handover', 'reports/handover.csv'].map((path) => `GET /programmes/:programme/${path}`);

@@ -4,6 +4,7 @@ import type { ContractSchemas } from './contract-schemas.ts';
 import { scopeOf } from '../http/key-scope.ts';
 import type { Rule } from '../http/rule.ts';
 import type { Route } from './routes.ts';
+import { TOLD } from './told.ts';
 
 /** Every error has the one shape. */
 export const REFUSED = { default: { $ref: '#/components/responses/Refused' } };
@@ -16,7 +17,7 @@ export function operationOf(route: Route, schemas: ContractSchemas): Json {
     operationId: route.name,
     summary: inWords(route.name),
     tags: [route.name.split('.')[0]],
-    ...(route.rule && whoMay(route.rule, route)),
+    ...(route.rule && told(route.name, whoMay(route.rule, route))),
     ...(parameters.length > 0 && { parameters }),
     ...(body && { requestBody: { required: true, content: sentAs(body, route.method, schemas) } }),
     responses: { [route.answers.status]: doneBy(route, schemas), ...REFUSED },
@@ -28,6 +29,9 @@ const inWords = (name: string): string => {
   const [noun = '', act = ''] = name.split('.').map((part) => part.replaceAll(/\B[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`));
   return `${noun}: ${act}`;
 };
+
+/** What a route does, then who may. */
+const told = (name: string, who: Json): Json => (TOLD[name] === undefined ? who : { ...who, description: `${TOLD[name]}\n\n${String(who['description'])}` });
 
 function whoMay(rule: Rule, { method, path }: Route): Json {
   if ('open' in rule) return { description: 'For anybody, signed in or not.', security: [] };

@@ -25,8 +25,8 @@ export function BatchFacts({ programme, batch, rootedMeans }: { programme: strin
           { term: said.facts.lastSeen, says: lastSeen && t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] }) },
           ...(notFound > 0 ? [{ term: said.facts.notFound, says: notFound }] : []),
           { term: said.facts.place, says: place && <><RowLink href={pageOf(programme, 'places', place.id)}>{place.name}</RowLink> {rows && t('rows', { rows })}</> },
-          { term: said.facts.stuckOn, says: stuckOn && sayDay(stuckOn) },
-          { term: said.facts.species, says: taxon && <Species name={taxon.name} /> },
+          // A mixture has no day and no tree of its own: each of its parts has, and leads there.
+          ...(batch.isMixed ? [] : [{ term: said.facts.stuckOn, says: stuckOn && sayDay(stuckOn) }, { term: said.facts.species, says: taxon && <Species name={taxon.name} /> }]),
           ...(container ? [{ term: said.facts.container, says: container }] : []),
           ...(medium ? [{ term: said.facts.medium, says: medium }] : []),
           ...(labels.length > 1 ? [{ term: said.facts.labels, says: <span className="flex flex-wrap gap-2">{labels.map((label) => <Tag key={label}>{label}</Tag>)}</span> }] : []),

@@ -16,7 +16,7 @@ export function DeadLines({ dead = [] }: { dead?: readonly { readonly n: number;
       <p className="text-sm text-ink-soft">{said.deadHint}</p>
       <div className="mt-2 grid gap-3">
         {Array.from({ length: DEAD_LINES }, (_, at) => (
-          <div key={at} className="grid grid-cols-[6rem_1fr] gap-3">
+          <div key={at} className="grid items-end gap-x-3 gap-y-1 sm:grid-cols-[16rem_1fr]">
             <TextField name={`${SAYING}dead/${at}/n`} keypad="numeric" isOptional value={dead[at]?.n} />
             <ChoiceField name={`${SAYING}dead/${at}/cause`} isOptional choices={causes} value={dead[at]?.cause} />
           </div>

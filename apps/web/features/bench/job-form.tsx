@@ -51,7 +51,7 @@ export function JobForm({ job, action, batches, choices, workplace: { today, zon
         <ul className="grid w-full gap-3">
           {batches.map((batch, at) => (
             <li key={batch.id}>
-              <BatchLine at={at} batch={batch}><LineFields job={job} at={at} choices={choices} label={choices.labels[at]} /></BatchLine>
+              <BatchLine at={at} batch={batch}>{batch.held && job !== 'check' ? <p>{said.heldLine}</p> : <LineFields job={job} at={at} choices={choices} label={choices.labels[at]} />}</BatchLine>
             </li>
           ))}
         </ul>

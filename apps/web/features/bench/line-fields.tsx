@@ -25,9 +25,14 @@ export function LineFields({ job, at, choices, label }: { job: Job | 'check'; at
         <div className="grid gap-4 sm:grid-cols-2">
           <TextField name={name('n')} keypad="numeric" isOptional />
           <TextField name={name('label')} isOptional value={label} />
-          <ChoiceField name={name('placeId')} isOptional choices={choices.places} hint={said.hints.placeLine} />
-          <TextField name={name('container')} isOptional hint={said.hints.placeLine} />
           <TickField name={name('leavesNone')} />
+          <details className="sm:col-span-2">
+            <summary className="inline-flex min-h-14 cursor-pointer items-center underline">{said.otherwise}</summary>
+            <div className="grid gap-4 sm:grid-cols-2">
+              <ChoiceField name={name('placeId')} isOptional choices={choices.places} hint={said.hints.placeLine} />
+              <TextField name={name('container')} isOptional hint={said.hints.placeLine} />
+            </div>
+          </details>
         </div>
       );
     case 'check':

@@ -74,7 +74,7 @@ function LineField({ field, number, typed, errorId }: { field: TypedField; numbe
       ) : TICKS.has(field) ? (
         <input {...common} type="checkbox" defaultChecked={typed !== undefined} className="m-2 size-8" />
       ) : (
-        <input {...common} type="text" autoComplete="off" inputMode={NUMBERS.has(field) ? 'numeric' : 'text'} list={field === 'placeId' ? 'places' : undefined} defaultValue={typed ?? ''} aria-invalid={errorId !== undefined} className={`${BOX} ${NUMBERS.has(field) ? 'w-20 text-right tabular-nums' : 'w-40'}`} />
+        <input {...common} type="text" autoComplete="off" inputMode={NUMBERS.has(field) ? 'numeric' : 'text'} list={field === 'placeId' ? 'places' : undefined} defaultValue={typed ?? ''} aria-invalid={errorId !== undefined} className={`${BOX} ${NUMBERS.has(field) ? 'w-20 text-right tabular-nums' : field === 'label' ? 'w-24' : 'w-40'}`} />
       )}
     </div>
   );

@@ -17,7 +17,7 @@ export default async function KeysPage({ params }: { params: Promise<{ programme
   const [keys, { zone }, { keys: said }] = await Promise.all([read(apiOf(programme, 'keys'), z.array(Key)), workplaceOf(programme), getMessages()]);
   return (
     <>
-      <PageHeading lead={said.lead} act={<ButtonLink href={pageOf(programme, 'keys', 'new')}>{said.add}</ButtonLink>}>{said.title}</PageHeading>
+      <PageHeading lead={said.lead} act={<><ButtonLink href={pageOf(programme, 'keys', 'new')}>{said.add}</ButtonLink><ButtonLink look="quiet" href="/api/v1/docs">{said.docs}</ButtonLink></>}>{said.title}</PageHeading>
       {keys.length === 0 ? <Empty>{said.empty}</Empty> : <KeyList programme={programme} keys={keys} zone={zone} />}
     </>
   );
