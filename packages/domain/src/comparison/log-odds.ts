@@ -1,0 +1,5 @@
+/** Log odds of a row: the intercept, and the terms as the estimates after it weigh them. */
+export const logOdds = (terms: readonly number[], estimates: readonly number[]): number => terms.reduce((sum, term, at) => sum + term * estimates[at + 1]!, estimates[0]!);
+
+/** The share that has these log odds, 0 to 1. */
+export const shareAt = (odds: number): number => (odds >= 0 ? 1 / (1 + Math.exp(-odds)) : Math.exp(odds) / (1 + Math.exp(odds)));

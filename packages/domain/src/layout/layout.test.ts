@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { diceOf } from '../random/dice.ts';
+import { cardDeal } from './card-deal.ts';
+import { evenCounts } from './even-counts.ts';
+import { packingBound } from './packing-bound.ts';
+import { plantingLayout } from './planting-layout.ts';
+import { between, gridOf, type Position } from './position.ts';
+
+const donorsOf = (...counts: number[]) => new Map(counts.map((n, at) => [`CR-${at + 1}`, n]));
+const sum = (counts: Iterable<number>) => [...counts].reduce((a, b) => a + b, 0);
+
+/** Every pair looked at, the plainest way. */
+function nearestByHand(donors: readonly string[], positions: readonly Position[]): number {
+  let nearest = Number.POSITIVE_INFINITY;
+  donors.forEach((donor, a) => donors.forEach((other, b) => { if (a < b && donor === other) nearest = Math.min(nearest, between(positions[a]!, positions[b]!)); }));
+  return nearest;
+}
+
+describe('a planting layout', () => {
+  test('two donors on a square grid stand like a chessboard: no two copies side by side', () => {
+    const { nearest } = plantingLayout(donorsOf(8, 8), gridOf(4, 4), diceOf(1));
+    expect(nearest).toBeCloseTo(Math.SQRT2, 9);
+  });
+
+  test('four donors on a square grid stand two steps apart, worked by hand', () => {
+    expect(plantingLayout(donorsOf(9, 9, 9, 9), gridOf(6, 6), diceOf(3)).nearest).toBeGreaterThanOrEqual(Math.SQRT2);
+  });
+
+  test('plants exactly what there is, says truly how near copies stand, and never beats the bound', () => {
+    fc.assert(fc.property(fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 1, maxLength: 8 }), fc.boolean(), fc.integer(), (counts, isOffset, seed) => {
+      const plants = donorsOf(...counts);
+      const positions = gridOf(Math.ceil(sum(counts) / 6), 6, 1.5, isOffset).slice(0, sum(counts));
+      const layout = plantingLayout(plants, positions, diceOf(seed));
+      for (const [donor, n] of plants) expect(layout.donors.filter((one) => one === donor)).toHaveLength(n);
+      const truth = nearestByHand(layout.donors, positions);
+      if (truth < layout.bound) expect(layout.nearest).toBeLessThanOrEqual(truth + 1e-9);
+      expect(truth === Number.POSITIVE_INFINITY ? layout.bound : truth).toBeLessThanOrEqual(layout.bound + 1e-9);
+      expect(plantingLayout(plants, positions, diceOf(seed)).donors).toEqual(layout.donors);
+    }), { numRuns: 30 });
+  });
+
+  // Hatcher AV, Weir RJ (1981): 30 clones and more, copies at least 27.4 m apart; on 3 m that asks more than 30 clones can give on a square.
+  test('thirty donors on a 3 m grid: copies at least 12 m apart, and the bound says that 27 m cannot be', () => {
+    const { nearest, bound } = plantingLayout(donorsOf(...Array.from({ length: 30 }, () => 10)), gridOf(15, 20, 3), diceOf(7));
+    expect(nearest).toBeGreaterThanOrEqual(12);
+    expect(bound).toBeLessThan(27.4);
+  });
+
+  test('one of each has no copies; not as many plants as positions is refused', () => {
+    expect(plantingLayout(donorsOf(1, 1, 1, 1), gridOf(2, 2), diceOf(1)).nearest).toBe(Number.POSITIVE_INFINITY);
+    expect(() => plantingLayout(donorsOf(3), gridOf(2, 2), diceOf(1))).toThrow(expect.objectContaining({ code: 'layout/not-as-many' }));
+  });
+});
+
+test('the bound of points on a line, and of two in a square, worked by hand', () => {
+  expect(packingBound(5, gridOf(1, 9))).toBeCloseTo(2, 9);
+  expect(packingBound(2, gridOf(2, 2))).toBeGreaterThanOrEqual(Math.SQRT2);
+});
+
+describe('a card deal', () => {
+  test('no crate holds two of one donor, all plants are dealt, and crates are as few as can be', () => {
+    fc.assert(fc.property(fc.array(fc.nat(20), { minLength: 1, maxLength: 15 }).filter((counts) => counts.some((n) => n > 0)), fc.integer({ min: 1, max: 30 }), fc.integer(), (counts, size, seed) => {
+      const { crates } = cardDeal(donorsOf(...counts), size, diceOf(seed));
+      for (const { donors } of crates) {
+        expect(new Set(donors).size).toBe(donors.length);
+        expect(donors.length).toBeLessThanOrEqual(size);
+      }
+      const dealt = crates.flatMap(({ donors }) => donors);
+      for (const [donor, n] of donorsOf(...counts)) expect(dealt.filter((one) => one === donor)).toHaveLength(n);
+      expect(crates).toHaveLength(Math.max(Math.ceil(sum(counts) / size), ...counts));
+      const sizes = crates.map(({ donors }) => donors.length);
+      expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThanOrEqual(1);
+    }));
+  });
+  test('nothing to deal is refused', () => expect(() => cardDeal(donorsOf(0), 5, diceOf(1))).toThrow(expect.objectContaining({ code: 'survival/no-plants' })));
+});
+
+describe('even contributions', () => {
+  test('worked by hand: of 3, 10 and 20 twenty are wanted', () => expect([...evenCounts(donorsOf(3, 10, 20), 20).values()]).toEqual([3, 8, 9]));
+  test('take what is wanted, never more than is there, and nobody who could give has two less than another', () => {
+    fc.assert(fc.property(fc.array(fc.nat(30), { minLength: 1, maxLength: 10 }), fc.double({ min: 0, max: 1, noNaN: true }), (counts, part) => {
+      const wanted = Math.floor(sum(counts) * part);
+      const taken = [...evenCounts(donorsOf(...counts), wanted).values()];
+      expect(sum(taken)).toBe(wanted);
+      taken.forEach((n, at) => {
+        expect(n).toBeLessThanOrEqual(counts[at]!);
+        if (n < counts[at]!) expect(Math.max(...taken) - n).toBeLessThanOrEqual(1);
+      });
+    }));
+  });
+});

@@ -1,0 +1,36 @@
+import type { Occupancy } from '../time/state-occupancy.ts';
+
+export interface LeaveOrCall {
+  /** Chance that a cutting that is still green and unrooted will root at all, as far as the history reaches. */
+  readonly chance: number;
+  /** Rooted plants expected for each further month, until the history ends. */
+  readonly byMonth: readonly { readonly month: number; readonly expected: number }[];
+  /** First day since sticking on which anything was ever seen rooted: before it there is nothing to see. Missing where none ever was. */
+  readonly nothingBefore?: number;
+}
+
+const MONTH = 365.25 / 12;
+
+/**
+ * For a tray that is undecided: what waiting brings.
+ *
+ * @param green cuttings still alive and unrooted
+ * @param days since they were stuck
+ * @param curve of cuttings: shares still green, rooted, lost by days since sticking, from `stateOccupancy`
+ */
+export function leaveOrCall(green: number, days: number, curve: readonly Occupancy[]): LeaveOrCall {
+  const at = (day: number) => curve.findLast(({ time }) => time <= day)?.shares ?? [1, 0];
+  const [still = 1, rooted = 0] = at(days);
+  const last = curve.at(-1);
+  const left = (last?.shares[1] ?? 0) - rooted;
+  const months = last === undefined || still <= 0 ? 0 : Math.ceil((last.time - days) / MONTH);
+  const first = curve.find(({ shares }) => (shares[1] ?? 0) > 0)?.time;
+  return {
+    chance: still > 0 ? Math.min(1, Math.max(0, left / still)) : 0,
+    byMonth: Array.from({ length: Math.max(0, months) }, (_, month) => {
+      const [from, to] = [at(days + month * MONTH)[1] ?? 0, at(days + (month + 1) * MONTH)[1] ?? 0];
+      return { month: month + 1, expected: (green * (to - from)) / still };
+    }),
+    ...(first === undefined ? {} : { nothingBefore: first }),
+  };
+}

@@ -1,0 +1,101 @@
+import { isCount } from '../count.ts';
+import { betaBinomial, refuseUnlessVarying, type VaryingChance } from '../distribution/beta-binomial.ts';
+import { logBinomialMass } from '../distribution/binomial-mass.ts';
+import { DomainError } from '../errors.ts';
+import { refuseUnlessConfidence } from '../proportion/outcome.ts';
+
+export interface StickingTarget {
+  /** Plants wanted at the end. */
+  readonly plants: number;
+  /** Donor trees wanted among them, with one plant at least. */
+  readonly donors: number;
+}
+
+export interface StickingPlan {
+  readonly cuttingsPerDonor: number;
+  readonly cuttings: number;
+  /** Chance that both targets are reached. */
+  readonly chance: number;
+  readonly expectedPlants: number;
+  readonly expectedDonors: number;
+}
+
+const MOST_PER_DONOR = 2_000;
+
+/**
+ * Fewest cuttings of each donor tree so that plants *and* donor trees are reached with stated confidence.
+ *
+ * Trees differ, so that many cuttings of few trees are a worse bet than the mean rate says: the chance of
+ * each tree is drawn from a beta distribution. Trees are taken for independent of each other.
+ *
+ * @param target whole numbers; plants may be 0
+ * @param trees donor trees that can be cut from, a whole number, at least as many as are wanted
+ * @param chance of a cutting to reach the end, and how alike cuttings of one tree fare
+ * @param confidence between 0 and 1, both excluded
+ * @throws DomainError `survival/not-a-count`, `numbers/not-a-share`, `survival/not-a-level`
+ * @throws DomainError `planning/too-few-trees` when more donors are wanted than there are trees
+ * @throws DomainError `planning/impossible` when not even 2,000 cuttings of each tree would do
+ */
+export function stickingPlan(target: StickingTarget, trees: number, chance: VaryingChance, confidence = 0.8): StickingPlan {
+  if (![target.plants, target.donors, trees].every(isCount)) throw new DomainError('survival/not-a-count', 'plants and donor trees are whole numbers', { ...target, trees });
+  refuseUnlessVarying(chance);
+  refuseUnlessConfidence(confidence);
+  if (target.donors > trees) throw new DomainError('planning/too-few-trees', 'more donor trees are wanted than can be cut from', { wanted: target.donors, trees });
+
+  const reached = (each: number): number => chanceToReach(target, trees, betaBinomial(each, chance));
+  let most = 1;
+  while (reached(most) < confidence) {
+    most *= 2;
+    if (most > MOST_PER_DONOR) throw new DomainError('planning/impossible', 'no number of cuttings of these trees reaches that target with that confidence', { trees });
+  }
+  let least = Math.floor(most / 2);
+  while (most - least > 1) {
+    const middle = Math.floor((least + most) / 2);
+    if (reached(middle) < confidence) least = middle;
+    else most = middle;
+  }
+  return planOf(target, trees, chance, most);
+}
+
+/** What a given number of cuttings of each tree brings. */
+export function planOf(target: StickingTarget, trees: number, chance: VaryingChance, cuttingsPerDonor: number): StickingPlan {
+  const chances = betaBinomial(cuttingsPerDonor, chance);
+  return {
+    cuttingsPerDonor,
+    cuttings: cuttingsPerDonor * trees,
+    chance: chanceToReach(target, trees, chances),
+    expectedPlants: trees * cuttingsPerDonor * chance.mean,
+    expectedDonors: trees * (1 - (chances[0] ?? 1)),
+  };
+}
+
+/**
+ * Trees are alike beforehand, so: how many arrive is binomial, and given that, their plants are that many
+ * draws from a tree that arrives.
+ */
+function chanceToReach({ plants, donors }: StickingTarget, trees: number, ofOne: readonly number[]): number {
+  const arrives = 1 - (ofOne[0] ?? 1);
+  if (arrives <= 0) return donors === 0 && plants === 0 ? 1 : 0;
+  const given = ofOne.map((chance, k) => (k === 0 ? 0 : chance / arrives));
+  // Chances of 0, 1, ... plants from the trees so far, all that is enough in the last place.
+  let sums = [1, ...Array.from({ length: plants }, () => 0)];
+  let chance = 0;
+  for (let arrived = 0; arrived <= trees; arrived += 1) {
+    if (arrived > 0) sums = added(sums, given);
+    if (arrived >= donors) chance += Math.exp(logBinomialMass(arrived, trees, arrives)) * (sums[plants] ?? 0);
+  }
+  return Math.min(1, chance);
+}
+
+function added(sums: readonly number[], one: readonly number[]): number[] {
+  const most = sums.length - 1;
+  const next = Array.from(sums, () => 0);
+  for (const [n, chance] of sums.entries()) {
+    if (chance === 0) continue;
+    for (const [k, more] of one.entries()) {
+      const at = Math.min(most, n + k);
+      next[at] = (next[at] ?? 0) + chance * more;
+    }
+  }
+  return next;
+}

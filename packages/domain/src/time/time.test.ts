@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Followed } from './followed.ts';
+import { kaplanMeier } from './kaplan-meier.ts';
+import { logRank } from './log-rank.ts';
+
+const one = (until: number, happened = true, plants = 1): Followed => ({ until, happened, plants });
+// Freireich EJ et al. (1963) Blood 21:699-716: weeks of remission, as printed in many textbooks; from memory. A plus is still in remission.
+const TREATED = [...[6, 6, 6, 7, 10, 13, 16, 22, 23].map((week) => one(week)), ...[6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35].map((week) => one(week, false))];
+const PLACEBO = [1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23].map((week) => one(week));
+
+describe('Kaplan-Meier', () => {
+  test('remission times of Freireich et al. 1963, with Greenwood’s errors as printed', () => {
+    const { steps, median } = kaplanMeier(TREATED, 'plain');
+    const printed = [[6, 21, 0.857, 0.0764], [7, 17, 0.807, 0.0869], [10, 15, 0.753, 0.0963], [13, 12, 0.69, 0.1068], [16, 11, 0.627, 0.1141], [22, 7, 0.538, 0.1282], [23, 6, 0.448, 0.1346]] as const;
+    for (const [time, atRisk, surviving, error] of printed) {
+      const step = steps.find((one) => one.time === time)!;
+      expect(step.atRisk).toBe(atRisk);
+      expect(Math.abs(step.surviving - surviving)).toBeLessThanOrEqual(0.0005);
+      expect(Math.abs(step.standardError - error)).toBeLessThanOrEqual(0.00005);
+    }
+    expect(median).toBe(23);
+    expect(kaplanMeier(PLACEBO).median).toBe(8);
+  });
+
+  test('limits as R’s survival package prints them for that group at week 6; from memory', () => {
+    const at6 = (by: 'plain' | 'log' | 'log-log') => kaplanMeier(TREATED, by).steps[0]!;
+    expect([at6('log').lower, at6('log').upper]).toEqual([expect.closeTo(0.72, 2), 1]);
+    expect([at6('log-log').lower, at6('log-log').upper]).toEqual([expect.closeTo(0.620, 3), expect.closeTo(0.952, 3)]);
+    expect([at6('plain').lower, at6('plain').upper]).toEqual([expect.closeTo(0.707, 3), 1]);
+  });
+
+  test('worked by hand: of three one goes at 1, one is last seen at 2, one goes at 3', () => {
+    const { steps, median } = kaplanMeier([one(1), one(2, false), one(3)]);
+    expect(steps.map(({ surviving }) => surviving)).toEqual([expect.closeTo(2 / 3, 12), expect.closeTo(2 / 3, 12), 0]);
+    expect(steps[0]!.standardError).toBeCloseTo(Math.sqrt(2 / 27), 12);
+    expect(steps[2]!.lower).toBeUndefined();
+    expect(median).toBe(3);
+  });
+
+  test('who comes late counts from then on', () => {
+    const { steps } = kaplanMeier([one(1), one(4), { from: 2, until: 3, plants: 2, happened: true }]);
+    expect(steps.map(({ atRisk, surviving }) => [atRisk, surviving])).toEqual([[2, 1 / 2], [3, expect.closeTo(1 / 6, 12)], [1, 0]]);
+  });
+
+  const lots = fc.array(fc.record({ until: fc.integer({ min: 1, max: 40 }), plants: fc.integer({ min: 1, max: 9 }), happened: fc.boolean() }), { minLength: 1, maxLength: 30 });
+  test('weights are copies, order means nothing, time is only a scale, and the curve never rises', () => {
+    fc.assert(fc.property(lots, (followed) => {
+      const curve = kaplanMeier(followed).steps;
+      const copies = followed.flatMap(({ plants, ...rest }) => Array.from({ length: plants }, () => ({ ...rest, plants: 1 })));
+      const close = (a: readonly { surviving: number; standardError: number }[]) => a.map(({ surviving, standardError }) => [surviving.toFixed(10), standardError.toFixed(10)]);
+      expect(close(kaplanMeier(copies.reverse()).steps)).toEqual(close(curve));
+      expect(close(kaplanMeier(followed.map((lot) => ({ ...lot, until: lot.until * 7 }))).steps)).toEqual(close(curve));
+      curve.forEach(({ surviving, lower = surviving, upper = surviving }, at) => {
+        expect(surviving).toBeLessThanOrEqual(curve[at - 1]?.surviving ?? 1);
+        expect(lower).toBeLessThanOrEqual(surviving + 1e-12);
+        expect(upper).toBeGreaterThanOrEqual(surviving - 1e-12);
+      });
+    }));
+  });
+
+  test.each([[[]], [[one(0)]], [[one(Number.NaN)]], [[one(3, true, 0)]], [[{ from: 3, until: 3, plants: 1, happened: true }]]])('no answer is a refusal', (followed) => {
+    expect(() => kaplanMeier(followed)).toThrow(expect.objectContaining({ code: expect.stringMatching(/^survival\//) }));
+  });
+});
+
+describe('log-rank', () => {
+  // Textbooks print 16.79 for Freireich's two groups (e.g. Kleinbaum & Klein); from memory. Observed 9 and 21, expected 19.25 and 10.75.
+  test('Freireich et al. 1963', () => {
+    const { chiSquare, freedom, groups, chance } = logRank([[TREATED, PLACEBO]]);
+    expect(Math.abs(chiSquare - 16.79)).toBeLessThanOrEqual(0.005);
+    expect(freedom).toBe(1);
+    expect(groups.map(({ observed }) => observed)).toEqual([9, 21]);
+    expect(groups.map(({ expected }) => expected)).toEqual([expect.closeTo(19.25, 2), expect.closeTo(10.75, 2)]);
+    expect(chance).toBeCloseTo(4.17e-5, 6);
+  });
+
+  test('worked by hand: one each, one after the other', () => {
+    // At 1 both are at risk: expected 1/2, variance 1/4; at 2 one is alone.
+    const { chiSquare, groups } = logRank([[[one(1)], [one(2)]]]);
+    expect(chiSquare).toBeCloseTo(1, 12);
+    expect(groups).toEqual([{ observed: 1, expected: 0.5 }, { observed: 1, expected: 1.5 }]);
+  });
+
+  const lots = fc.array(fc.record({ until: fc.integer({ min: 1, max: 20 }), plants: fc.integer({ min: 1, max: 5 }), happened: fc.boolean() }), { minLength: 2, maxLength: 12 });
+  test('the order of groups, an empty group and an empty stratum change nothing; two equal strata tell twice as much', () => {
+    fc.assert(fc.property(lots, lots, (a, b) => {
+      let plain;
+      try {
+        plain = logRank([[a, b]]);
+      } catch {
+        return;
+      }
+      expect(logRank([[b, a]]).chiSquare).toBeCloseTo(plain.chiSquare, 8);
+      expect(logRank([[a, b, []]]).chiSquare).toBeCloseTo(plain.chiSquare, 8);
+      expect(logRank([[a, b], [[], []]]).chiSquare).toBeCloseTo(plain.chiSquare, 8);
+      expect(logRank([[a, b], [a, b]]).chiSquare).toBeCloseTo(2 * plain.chiSquare, 6);
+    }));
+  });
+
+  test.each([[[]], [[[[one(1)]]]], [[[[one(1, false)], [one(2, false)]]]]])('nothing to compare is refused', (strata) => {
+    expect(() => logRank(strata)).toThrow(expect.objectContaining({ code: 'survival/too-few-groups' }));
+  });
+});
