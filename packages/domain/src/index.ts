@@ -84,3 +84,52 @@ export { whereabouts, type PlaceInHistory, type StayAt, type Whereabouts } from 
 // Work lists
 export { askedOnList, type AskedOnLine } from './work-list/asked-on-list.ts';
 export { belongsOnList, stagesOf, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';
+
+// Shares
+export { clopperPearsonInterval } from './proportion/clopper-pearson-interval.ts';
+export { midPInterval } from './proportion/mid-p-interval.ts';
+export { newcombeDifference, type ShareDifference, type ShareSeen } from './proportion/newcombe-difference.ts';
+export { sampleSize } from './proportion/sample-size.ts';
+
+// Curves over time
+export type { Followed } from './time/followed.ts';
+export { kaplanMeier, type KaplanMeier, type LimitsBy, type SurvivalStep } from './time/kaplan-meier.ts';
+export { logRank, type LogRank, type Stratum } from './time/log-rank.ts';
+export { stateOccupancy, type Occupancy, type Stay as StateStay } from './time/state-occupancy.ts';
+export { turnbull, type Between, type Turnbull } from './time/turnbull.ts';
+
+// Comparisons
+export { fisherExact, type FisherExact } from './comparison/fisher-exact.ts';
+export { holm } from './comparison/holm.ts';
+export { logisticRegression, type LogisticRegression, type LogisticRow } from './comparison/logistic-regression.ts';
+export { mantelHaenszel, type MantelHaenszel } from './comparison/mantel-haenszel.ts';
+export { overdispersion, type Overdispersion } from './comparison/overdispersion.ts';
+export { randomisedBlocks, type TrialBlock } from './comparison/randomised-blocks.ts';
+export { trialPower, type TrialDesign, type TrialPower } from './comparison/trial-power.ts';
+export { trialVerdict, type TrialRow, type TrialVerdict } from './comparison/trial-verdict.ts';
+export type { TwoByTwo } from './comparison/two-by-two.ts';
+
+// Relatives, and what is not seen
+export { chao1, type Chao1 } from './diversity/chao1.ts';
+export { donorsPlanted, type DonorStock } from './diversity/donors-planted.ts';
+export { heterozygosityKept } from './diversity/heterozygosity-kept.ts';
+export { COANCESTRY, statusNumber, type StatusNumber } from './diversity/status-number.ts';
+
+// Plans
+export type { VaryingChance } from './distribution/beta-binomial.ts';
+export { calibrationOf, forecast, type ForecastAt, type StandingLot } from './planning/forecast.ts';
+export { leaveOrCall, type LeaveOrCall } from './planning/leave-or-call.ts';
+export { moreDonorsOrCuttings, type MoreDonorsOrCuttings } from './planning/more-donors-or-cuttings.ts';
+export { propagulesNeeded, type Rounding } from './planning/propagules-needed.ts';
+export { planOf, stickingPlan, type StickingPlan, type StickingTarget } from './planning/sticking-plan.ts';
+export { fitVaryingChance, type FittedChance, type Prior } from './planning/varying-chance-fit.ts';
+
+// Layouts, and dice that fall the same way again
+export { diceOf, type Dice } from './random/dice.ts';
+export { cardDeal, type CardDeal } from './layout/card-deal.ts';
+export { evenCounts } from './layout/even-counts.ts';
+export { plantingLayout, type PlantingLayout } from './layout/planting-layout.ts';
+export { gridOf, type Position } from './layout/position.ts';
+
+// At the bench
+export * from './bench/bench-arithmetic.ts';

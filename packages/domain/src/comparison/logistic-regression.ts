@@ -87,7 +87,7 @@ function fitted(rows: readonly LogisticRow[]): { estimates: number[]; inverse: n
   for (let round = 1; round <= MOST_ROUNDS; round += 1) {
     const { information, score } = informationAt(rows, estimates);
     const inverse = inverseOf(information);
-    if (!inverse) throw new DomainError(round === 1 ? 'comparison/not-told-apart' : 'comparison/separated', 'some group did wholly the same, or follows from the others');
+    if (!inverse) throw round === 1 ? new DomainError('comparison/not-told-apart', 'a term follows from the others') : new DomainError('comparison/separated', 'some group did wholly the same');
     const step = inverse.map((row) => row.reduce((sum, value, at) => sum + value * score[at]!, 0));
     estimates = estimates.map((value, at) => value + step[at]!);
     if (rows.some(({ terms }) => Math.abs(logOdds(terms, estimates)) > BEYOND)) throw new DomainError('comparison/separated', 'some group succeeded or failed wholly, so its odds have no end');
