@@ -35,6 +35,7 @@ test.describe('on a phone', () => {
     await open(page, '');
     await page.getByRole('link', { name: 'Frame 1' }).first().click();
     await page.getByRole('button', { name: 'Begin' }).click();
+    await page.getByRole('button', { name: 'Skip' }).click();
     await page.getByRole('button', { name: '7', exact: true }).click();
     await take(page, 'round');
   });
