@@ -64,9 +64,16 @@ test('a root check is printed, typed back in its own order, and stands in the bo
 test('cards for a sticking night are made from a trip', async ({ page }) => {
   await signIn(page, 'coordinator');
   await open(page, '/trips');
-  await page.locator('main table a').first().click();
-  await page.getByRole('link', { name: 'Tray cards' }).click();
-  await page.getByLabel('Cuttings a card, at most').fill('20');
+  const trips = await page.locator('main table a').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  const perCard = page.getByLabel('Cuttings a card, at most');
+  // Of the trips that are there, one from which cuttings are still to be stuck: other journeys stick some.
+  for (const trip of trips.filter((href) => /\/trips\/[0-9a-f-]{36}$/.test(href))) {
+    await page.goto(`${demoUrl()}${trip}`);
+    await page.getByRole('link', { name: 'Tray cards' }).click();
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('cards');
+    if ((await perCard.count()) > 0) break;
+  }
+  await perCard.fill('20');
   await page.getByRole('button', { name: 'Show the cards' }).click();
   const numbers = await page.getByRole('table').first().locator('tbody tr td:nth-child(3)').allTextContents();
   expect(numbers.length).toBeGreaterThan(0);

@@ -25,7 +25,7 @@ for (const { name, viewport, colorScheme, runOnly } of [
   { name: 'narrow and dark', viewport: { width: 320, height: 740 }, colorScheme: 'dark' as const, runOnly: AS_SEEN },
 ]) {
   test(`every screen is fit for everybody, ${name}`, async ({ browser }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(900_000);
     const page = await (await browser.newContext({ viewport, colorScheme })).newPage();
     const complaints = complaintsOf(page);
     await signIn(page, 'coordinator');
