@@ -74,7 +74,6 @@ export function dailyLight(ppfd: number, hours: number): number {
   return (ppfd * hours * 3600) / 1e6;
 }
 
-/** Exact by definition (international inch, 1959): mL of a cubic inch, mm of a foot, and degrees. */
+/** Exact by definition (international inch, 1959): mL of a cubic inch, mm of a foot. Degrees: `celsiusOf`. */
 export const ML_PER_CUBIC_INCH = 16.387064;
 export const MM_PER_FOOT = 304.8;
-export const celsiusOf = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;

@@ -10,8 +10,8 @@ export interface Crate {
 export interface CardDeal {
   readonly crates: readonly Crate[];
   /**
-   * Whether copies can only meet across the border of two patches: true of every deal. Within a patch none can,
-   * however it is mixed; two crates that share donors should not be planted side by side, where the site leaves a choice.
+   * Donor trees that two crates in a row have in common, at most. Within a patch no copies meet, however it is mixed; across
+   * the border of two patches those of these trees can, so the closest that copies come is one planting distance.
    */
   readonly mostShared: number;
 }
@@ -48,7 +48,6 @@ export function cardDeal(plants: ReadonlyMap<string, number>, size: number, dice
   return { crates: order, mostShared: sharedSideBySide(order) };
 }
 
-/** Donors that two crates in a row have in common, at most. */
 function sharedSideBySide(crates: readonly Crate[]): number {
   return crates.reduce((most, { donors }, at) => Math.max(most, donors.filter((donor) => crates[at + 1]?.donors.includes(donor)).length), 0);
 }

@@ -1,10 +1,11 @@
 import { isCount } from '../count.ts';
 import { DomainError } from '../errors.ts';
+import { evenShares } from '../request/even-shares.ts';
 
 /**
- * How many plants of each donor tree to take, so that contributions are as even as the stock allows.
+ * How many plants of each donor tree to take, so that contributions are as even as the stock allows (`evenShares`).
  *
- * Donors with few plants give all of them, the others equally many, to within one.
+ * The odd plants come from the trees with most; of equal ones from those told first.
  *
  * @param stock plants of each donor tree, whole numbers
  * @param wanted plants in all, a whole number, at most the stock
@@ -16,14 +17,7 @@ export function evenCounts(stock: ReadonlyMap<string, number>, wanted: number): 
   const there = counts.reduce((sum, n) => sum + n, 0);
   if (wanted > there) throw new DomainError('diversity/more-than-there-are', 'more plants are wanted than there are', { wanted, there });
 
-  const taken = new Map<string, number>();
-  let rest = wanted;
-  // The poorest first: each takes its share of what is left, or all it has. Equal stocks in the order told.
-  const donors = [...stock].sort(([, a], [, b]) => a - b);
-  for (const [at, [donor, n]] of donors.entries()) {
-    const share = Math.min(n, Math.floor(rest / (donors.length - at)));
-    taken.set(donor, share);
-    rest -= share;
-  }
-  return new Map([...stock.keys()].map((donor) => [donor, taken.get(donor) ?? 0]));
+  const { level, extra } = wanted === 0 ? { level: 0, extra: 0 } : evenShares(wanted, counts);
+  const givesMore = new Set([...stock].filter(([, n]) => n > level).sort(([, a], [, b]) => b - a).slice(0, extra).map(([donor]) => donor));
+  return new Map([...stock].map(([donor, n]) => [donor, Math.min(n, level) + (givesMore.has(donor) ? 1 : 0)]));
 }
