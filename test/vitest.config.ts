@@ -31,6 +31,8 @@ export default defineConfig({
           name: 'medium',
           include: [`${SOURCES}/**/*.medium.test.ts`],
           exclude: [...NEVER, 'test/tidy/**'],
+          // Every file has a database and an API of its own, and no test replaces a module: what is imported may be shared.
+          isolate: false,
           globalSetup: ['test/support/database/global-setup.ts'],
           testTimeout: 20_000,
           hookTimeout: 60_000,
