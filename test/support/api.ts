@@ -18,7 +18,7 @@ export interface TestApi {
  *     const headers = await signedIn(api, 'coordinator', 'harrowdale');
  *     await api.app.inject({ method: 'POST', url: '/api/v1/programmes/harrowdale/stands', headers, payload });
  */
-export async function testApi(settings: { baseUrl?: string; trustedProxies?: string[]; presentTime?: () => Date; requestsPerMinute?: number } = {}): Promise<TestApi> {
+export async function testApi(settings: { baseUrl?: string; trustedProxies?: string[]; presentTime?: () => Date; requestsPerMinute?: number; log?: 'silent' | 'info' } = {}): Promise<TestApi> {
   const database = await testDatabase();
   const app = await createApi({
     port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: database, log: 'silent', ...settings,

@@ -16,9 +16,15 @@ export interface Ground {
   readonly trays: readonly string[];
   readonly recipe: string;
   readonly school: { readonly id: string; readonly bed: string };
+  /** On whose land the first stand and the site are. */
+  readonly estate: string;
   readonly site: string;
   readonly plots: readonly [string, string];
   readonly tripId: string;
+  readonly permission: string;
+  readonly filling: string;
+  readonly regime: string;
+  readonly recipeId: string;
   readonly taxonId: string;
 }
 
@@ -28,7 +34,8 @@ interface Made { id: string }
 export async function prepare(diary: Diary): Promise<Ground> {
   const taxon = await diary.make<Made>('taxa', { scientificName: 'Juniperus communis', commonName: 'Juniper', sensitivity: 3 });
   const school = await diary.make<Made>('partners', { name: 'Thornber School', since: '2024-09-01' });
-  const stands = [await diary.make<Made>('stands', { name: 'Skell Gill', sensitivity: 3 }), await diary.make<Made>('stands', { name: 'Winterbeck Scar', sensitivity: 3 })];
+  const estate = await diary.make<Made>('partners', { name: 'Corran Estate', since: '2024-09-01' });
+  const stands = [await diary.make<Made>('stands', { name: 'Skell Gill', sensitivity: 3, partnerId: estate.id }), await diary.make<Made>('stands', { name: 'Winterbeck Scar', sensitivity: 3 })];
   const trees: { id: string; label: string; standId: string }[] = [];
   for (let at = 0; at < 20; at += 1) {
     const standId = stands[at % 2]?.id ?? '';
@@ -37,8 +44,11 @@ export async function prepare(diary: Diary): Promise<Ground> {
     await measure(diary, id, at);
     trees.push({ id, label, standId });
   }
+  const permission = await diary.make<Made>('permissions', {
+    grantedBy: 'The lady of the leaning post', land: 'Skell Gill above 3.417001 -28.583001', standId: stands[0]?.id, quota: 500, validFrom: '2025-09-01', validUntil: '2026-12-31', plantsOwedBack: 20,
+  });
   const { tripId, bundles } = await goOut(diary, trees, stands[0]?.id ?? '');
-  return { donors: trees.map((tree, at) => ({ ...tree, bundleId: bundles[at] ?? '' })), tripId, taxonId: taxon.id, ...(await furnish(diary, school.id)) };
+  return { donors: trees.map((tree, at) => ({ ...tree, bundleId: bundles[at] ?? '' })), tripId, permission: permission.id, taxonId: taxon.id, estate: estate.id, ...(await furnish(diary, school.id, estate.id)) };
 }
 
 /** Digits that no other number of the year has. */
@@ -57,7 +67,7 @@ async function goOut(diary: Diary, trees: readonly { id: string }[], standId: st
   return { tripId: trip.id, bundles: bundles.map(({ id }) => id) };
 }
 
-async function furnish(diary: Diary, schoolId: string) {
+async function furnish(diary: Diary, schoolId: string, estateId: string) {
   const place = async (kind: string, name: string, more: object = {}): Promise<string> => (await diary.make<Made>('places', { kind, name, ...more })).id;
   const house = await place('house', 'House A');
   const bench = await place('bench', 'Mist bench', { parentId: house });
@@ -68,10 +78,13 @@ async function furnish(diary: Diary, schoolId: string) {
   const recipe = await diary.make<{ id: string; versions: { id: string }[] }>('recipes', {
     name: 'Heel, talc', version: { id: newId(), hormone: 'IBA', hormonePpm: 3000, hormoneForm: 'talc', madeOn: '2025-09-01' },
   });
+  const filling = newId();
+  await diary.make(`places/${trays[0] ?? ''}/fillings`, { id: filling, filledOn: '2025-10-10', medium: 'sand:peat', mediumLot: 'LOT 7' });
+  const regime = await diary.make<Made>(`places/${bench}/regimes`, { fromDay: '2025-10-10', heatC: 18 });
   const site = await diary.make<{ id: string; plots: { id: string }[] }>('sites', {
-    name: 'Lowmire Wood', plots: ['A', 'B'].map((name, at) => ({ id: newId(), name, walkOrder: at })),
+    name: 'Lowmire Wood', partnerId: estateId, plots: ['A', 'B'].map((name, at) => ({ id: newId(), name, walkOrder: at })),
   });
   const [first, second] = site.plots;
   if (!first || !second) throw new Error('a site without its plots');
-  return { bench, potBench, quarantine, trays, recipe: recipe.versions[0]?.id ?? '', school: { id: schoolId, bed }, site: site.id, plots: [first.id, second.id] as const };
+  return { bench, potBench, quarantine, trays, filling, regime: regime.id, recipeId: recipe.id, recipe: recipe.versions[0]?.id ?? '', school: { id: schoolId, bed }, site: site.id, plots: [first.id, second.id] as const };
 }

@@ -1,6 +1,7 @@
 import { testApi, type TestApi } from '../support/api.ts';
 import { type Member, member, newId } from '../support/people.ts';
 import { PlantList } from './plant-list.ts';
+import type { Figures } from './reports.ts';
 
 export type Saying = Record<string, unknown> & { readonly kind: string };
 
@@ -11,10 +12,16 @@ export interface Written {
   readonly problem?: { readonly type: string };
 }
 
+/** An entry on its way. */
+export interface Sent {
+  readonly observedOn: string;
+  readonly saying: Saying;
+}
+
 interface Round {
   readonly at: string;
   readonly who: Member;
-  readonly entries: readonly object[];
+  readonly entries: readonly Sent[];
 }
 
 /**
@@ -27,6 +34,12 @@ export class Diary {
   readonly flags: string[] = [];
   /** Everything that was answered to people who may not see exact places. */
   readonly answered: string[] = [];
+  /** What was told on a day, beside what the script makes of it on that day. */
+  readonly told: { readonly what: string; readonly told: unknown; readonly own: unknown }[] = [];
+  /** The last day on which a batch was counted, of what has arrived. */
+  readonly lastLook = new Map<string, string>();
+  /** What reports must say as of a day. */
+  readonly figures: Figures[] = [];
   now = new Date('2025-10-01T08:00:00Z');
   /** Rounds that lie on somebody's phone still. */
   #onPhones: Round[] = [];
@@ -51,11 +64,37 @@ export class Diary {
 
   entry = (saying: Saying, more: Record<string, unknown> = {}) => ({ id: newId(), observedOn: this.today, writtenAt: this.now.toISOString(), saying, ...more });
 
-  async ask(method: 'GET' | 'POST' | 'PUT', path: string, payload?: object, who: Member = this.coordinator) {
+  async ask(method: 'GET' | 'POST' | 'PUT', path: string, payload?: object, who: Member = this.coordinator, more: Record<string, string> = {}) {
     const url = path.startsWith('/') ? path : `/api/v1/programmes/harrowdale/${path}`;
-    const answer = await this.api.app.inject({ method, url, headers: who.headers, ...(payload && { payload }) });
+    const answer = await this.api.app.inject({ method, url, headers: { ...who.headers, ...more }, ...(payload && { payload }) });
     if (who !== this.coordinator) this.answered.push(`${method} ${url}\n${JSON.stringify(answer.headers)}\n${answer.body}`);
     return answer;
+  }
+
+  /** Reads, or changes what was read: as it is now, no version in between. */
+  async get<T>(path: string, who: Member = this.coordinator): Promise<T> {
+    const answer = await this.ask('GET', path, undefined, who);
+    if (answer.statusCode !== 200) throw new Error(`GET ${path} answered ${answer.statusCode}: ${answer.body}`);
+    return answer.json<T>();
+  }
+
+  async put(path: string, payload: object, versionOf: string): Promise<void> {
+    const seen = await this.ask('GET', versionOf);
+    const answer = await this.ask('PUT', path, payload, this.coordinator, { 'if-match': String(seen.headers['etag']) });
+    if (answer.statusCode !== 200) throw new Error(`PUT ${path} answered ${answer.statusCode}: ${answer.body}`);
+  }
+
+  /** Both are compared at the end, so that one difference hides no other. */
+  compare(what: string, told: unknown, own: unknown): void {
+    this.told.push({ what: `${this.today}: ${what}`, told, own });
+  }
+
+  #sawIn(entries: readonly Sent[]): void {
+    for (const { observedOn, saying: { kind, batchId } } of entries) {
+      if (typeof batchId !== 'string' || !['counted', 'stuck'].includes(kind)) continue;
+      const before = this.lastLook.get(batchId) ?? '';
+      this.lastLook.set(batchId, before > observedOn ? before : observedOn);
+    }
   }
 
   /** Makes a record. */
@@ -71,17 +110,18 @@ export class Diary {
     return this.send(this.coordinator, entries, { door: 'desk', ...options });
   }
 
-  async send(who: Member, entries: readonly object[], options: Record<string, unknown>, mustBe: readonly string[] = ['written']): Promise<readonly Written[]> {
+  async send(who: Member, entries: readonly Sent[], options: Record<string, unknown>, mustBe: readonly string[] = ['written']): Promise<readonly Written[]> {
     const answer = await this.ask('POST', 'entries', { entries, ...options }, who);
     if (answer.statusCode !== 200) throw new Error(`${this.today}: entries were answered ${answer.statusCode}: ${answer.body}`);
     const { entries: items } = answer.json<{ entries: Written[] }>();
     const odd = items.find(({ status }) => !mustBe.includes(status));
     if (odd) throw new Error(`${this.today}: an entry is ${odd.status}: ${JSON.stringify(odd)}`);
+    this.#sawIn(entries);
     return items;
   }
 
   /** Kept on the phone until that day. */
-  keepOnPhone(who: Member, entries: readonly object[], at: string): void {
+  keepOnPhone(who: Member, entries: readonly Sent[], at: string): void {
     this.#onPhones.push({ at, who, entries });
   }
 
@@ -103,7 +143,7 @@ export class Diary {
 /** A programme with a coordinator and twelve volunteers who may not see exact places. */
 export async function beginDiary(): Promise<Diary> {
   const clock: { diary?: Diary } = {};
-  const api = await testApi({ presentTime: () => clock.diary?.now ?? new Date('2025-10-01T08:00:00Z') });
+  const api = await testApi({ presentTime: () => clock.diary?.now ?? new Date('2025-10-01T08:00:00Z'), requestsPerMinute: 0, log: 'info' });
   const coordinator = await member(api, 'coordinator', 'harrowdale', { seesExact: true });
   const volunteers: Member[] = [];
   for (let at = 0; at < 12; at += 1) volunteers.push(await member(api, 'volunteer'));

@@ -1,6 +1,8 @@
 import { newId } from '../support/people.ts';
 import type { Ground } from './beginning.ts';
 import type { Diary, Saying } from './diary.ts';
+import { keepForReports } from './reports.ts';
+import { printed, typedBack } from './sheets.ts';
 import type { Pots } from './spring.ts';
 import type { Summer } from './summer.ts';
 
@@ -8,6 +10,7 @@ import type { Summer } from './summer.ts';
 export async function hill(diary: Diary, ground: Ground, { potted }: Pots, { returned, held }: Summer): Promise<readonly string[]> {
   const trees = await plantingDay(diary, ground, [...potted.filter((batch) => batch !== held), returned]);
   await firstCheck(diary, ground, trees);
+  keepForReports(diary, ground);
   await secondCheck(diary, trees);
   return trees;
 }
@@ -28,18 +31,20 @@ async function plantingDay(diary: Diary, ground: Ground, from: readonly string[]
   return trees;
 }
 
+/** On the sheet that was printed for the site, and typed back at home. */
 async function firstCheck(diary: Diary, ground: Ground, trees: readonly string[]): Promise<void> {
   const { list } = diary;
   diary.on('2027-07-10');
-  const sayings = trees.map((batch, at): Saying => {
+  const sheet = await printed(diary, 'siteCheck', { placeId: ground.site }, trees);
+  const lines = trees.map((batch, at) => {
     const dead = at % 4 === 0 ? 1 : 0;
     const notFound = at % 3 === 0 ? 2 : 0;
     list.end(batch, dead, 'died browsed');
     const alive = list.count(batch) - notFound;
     list.missAtCheck(batch, notFound);
-    return { kind: 'checked', batchId: batch, alive, notFound, dead: dead > 0 ? [{ n: dead, cause: 'browsed', certainty: 'seen' }] : [] };
+    return { number: sheet.numberOf(batch), alive, notFound, dead: dead > 0 ? [{ n: dead, cause: 'browsed', certainty: 'seen' }] : [] };
   });
-  await diary.write(sayings);
+  await typedBack(diary, sheet, lines);
   // A plot as a whole, its batches not told apart: it moves nothing.
   await diary.write([{ kind: 'checked', placeId: ground.plots[0], alive: 40 }]);
 }

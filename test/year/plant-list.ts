@@ -6,6 +6,8 @@
 export type Stage = 'cutting' | 'liner' | 'potted' | 'planted';
 export const STAGES: readonly Stage[] = ['cutting', 'liner', 'potted', 'planted'];
 
+export type Origin = 'stuck' | 'received' | 'found';
+
 export interface Step {
   /** Nothing while it stands among mixed plants. */
   readonly sticking: string | undefined;
@@ -17,9 +19,12 @@ export interface Step {
 
 export interface Plant {
   readonly donor: string | undefined;
+  readonly origin: Origin;
   /** The sticking it truly came from, also while nobody can tell. */
   readonly from: string;
   batch: string;
+  /** The batches it was in before. */
+  readonly before: string[];
   notFound: boolean;
   readonly steps: Step[];
 }
@@ -34,6 +39,10 @@ export interface BatchLine {
 export class PlantList {
   readonly plants: Plant[] = [];
   readonly batches = new Map<string, BatchLine>();
+  /** From which batches plants came into a batch. */
+  readonly parents = new Map<string, Set<string>>();
+  /** Of which wild trees the plants of a batch may be, where that is all that is known. */
+  readonly candidates = new Map<string, readonly string[]>();
 
   /** Plants of a batch that are here. */
   in = (batch: string): Plant[] => this.plants.filter((plant) => plant.batch === batch && last(plant).end === 'here');
@@ -44,9 +53,9 @@ export class PlantList {
     if (!this.batches.has(id)) this.batches.set(id, { id, stage, place, held });
   }
 
-  come(batch: string, sticking: string, donor: string | undefined, stage: Stage, n: number, place: string, held = false): void {
+  come(batch: string, sticking: string, donor: string | undefined, stage: Stage, n: number, place: string, origin: Origin = 'stuck', held = false): void {
     this.open(batch, stage, place, held);
-    for (let at = 0; at < n; at += 1) this.plants.push({ donor, from: sticking, batch, notFound: false, steps: [{ sticking, stage, how: 'came', end: 'here' }] });
+    for (let at = 0; at < n; at += 1) this.plants.push({ donor, origin, from: sticking, batch, before: [], notFound: false, steps: [{ sticking, stage, how: 'came', end: 'here' }] });
   }
 
   end(batch: string, n: number, end: string): void {
@@ -72,14 +81,14 @@ export class PlantList {
       const skipped = STAGES.slice(STAGES.indexOf(this.#line(batch).stage) + 1, STAGES.indexOf(stage));
       for (const between of skipped) plant.steps.push({ sticking, stage: between, how: 'came', end: 'goneOn' });
       plant.steps.push({ sticking, stage, how: 'came', end: 'here' });
-      plant.batch = to;
+      this.#carry(plant, to);
     }
   }
 
   /** To another batch of the same sticking and stage: nothing becomes of them by that. */
   split(batch: string, to: string, n: number, place: string): void {
     this.open(to, this.#line(batch).stage, place);
-    for (const plant of this.#take(batch, n)) plant.batch = to;
+    for (const plant of this.#take(batch, n)) this.#carry(plant, to);
   }
 
   mix(parts: readonly (readonly [batch: string, n: number])[], to: string, place: string): void {
@@ -104,6 +113,24 @@ export class PlantList {
     for (const plant of here.slice(0, n)) plant.notFound = true;
   }
 
+  /** Everything that plants of a batch may have come from, or may have gone to. */
+  kin(batch: string, way: 'from' | 'to'): Set<string> {
+    const next = (one: string): string[] => (way === 'from' ? [...(this.parents.get(one) ?? [])] : [...this.parents].filter(([, from]) => from.has(one)).map(([to]) => to));
+    const found = new Set<string>();
+    for (let row = next(batch); row.length > 0; row = row.flatMap(next)) row.forEach((one) => found.add(one));
+    return found;
+  }
+
+  /** Wild trees of plants that were ever in one of these batches, and those that they may be of. */
+  treesOf(batches: readonly string[]): Set<string> {
+    const own = this.plants.filter(({ batch, before }) => batches.includes(batch) || before.some((one) => batches.includes(one)));
+    return new Set([...own.flatMap(({ donor }) => donor ?? []), ...batches.flatMap((batch) => this.candidates.get(batch) ?? [])]);
+  }
+
+  hold(batch: string, isHeld: boolean): void {
+    this.#line(batch).held = isHeld;
+  }
+
   move(batch: string, place: string): void {
     this.#line(batch).place = place;
   }
@@ -112,6 +139,12 @@ export class PlantList {
     const { stage } = last(plant);
     last(plant).end = end;
     plant.steps.push({ sticking, stage, how: 'mixedIn', end: 'here' });
+    this.#carry(plant, to);
+  }
+
+  #carry(plant: Plant, to: string): void {
+    this.parents.set(to, (this.parents.get(to) ?? new Set()).add(plant.batch));
+    plant.before.push(plant.batch);
     plant.batch = to;
   }
 

@@ -1,6 +1,7 @@
 import { newId } from '../support/people.ts';
 import type { Ground } from './beginning.ts';
 import type { Diary, Saying } from './diary.ts';
+import { callBySheet } from './sheets.ts';
 import { batchOf, type Tray } from './winter.ts';
 
 export interface Pots {
@@ -75,9 +76,10 @@ async function lostLabels(diary: Diary, ground: Ground, trays: readonly Tray[]):
   await diary.write([{ kind: 'identified', batchId: young, stickingId: second.sticking, toBatchId: told, n: 3, placeId: ground.potBench, label: 'M03' }]);
   list.identify(young, second.sticking, told, 3, ground.potBench);
   // A pot that stood under the bench without a label: of one of two trees.
-  const sticking = newId();
-  await diary.write([{ kind: 'received', batchId: pot, stickingId: sticking, stage: 'liner', n: 2, source: 'opening', candidates: [first.donor.id, second.donor.id], taxonId: ground.taxonId, placeId: ground.potBench }]);
-  list.come(pot, sticking, undefined, 'liner', 2, ground.potBench);
+  const [sticking, candidates] = [newId(), [first.donor.id, second.donor.id]];
+  list.candidates.set(pot, candidates);
+  await diary.write([{ kind: 'received', batchId: pot, stickingId: sticking, stage: 'liner', n: 2, source: 'opening', candidates, taxonId: ground.taxonId, placeId: ground.potBench }]);
+  list.come(pot, sticking, undefined, 'liner', 2, ground.potBench, 'received');
 }
 
 /** Potting day: all young plants at once; one tray goes straight from cutting to pot; what has no roots by May is called. */
@@ -95,7 +97,6 @@ export async function pottingDay(diary: Diary, ground: Ground, trays: readonly T
 
   diary.on('2026-05-02');
   const over = [...trays.slice(0, 14), ...trays.slice(15, 16), ...trays.slice(19)].map(({ batch }) => batch).filter((batch) => list.count(batch) > 0);
-  await diary.write(over.map((batchId) => ({ kind: 'called', batchId, n: list.count(batchId) })));
-  over.forEach((batch) => list.end(batch, list.count(batch), 'notRooted'));
+  await callBySheet(diary, over);
   return { liners, potted };
 }

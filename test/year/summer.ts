@@ -19,7 +19,7 @@ export async function summer(diary: Diary, ground: Ground, trays: readonly Tray[
   const held = potted[6] ?? '';
   diary.on('2026-07-01');
   await diary.write([{ kind: 'held', batchId: held, reason: 'galls on two shoots' }]);
-  hold(diary, held, true);
+  diary.list.hold(held, true);
   return { returned, held };
 }
 
@@ -57,12 +57,12 @@ async function comeBack(diary: Diary, ground: Ground, trays: readonly Tray[]): P
   const donor = trays[4]?.donor.id;
   diary.on('2026-06-06');
   await diary.write([{ kind: 'received', batchId: batch, stickingId: sticking, stage: 'potted', n: 3, source: 'return', donorTreeId: donor, placeId: ground.quarantine, label: 'R01' }]);
-  diary.list.come(batch, sticking, donor, 'potted', 3, ground.quarantine, true);
+  diary.list.come(batch, sticking, donor, 'potted', 3, ground.quarantine, 'received', true);
   const planted = diary.entry({ kind: 'planted', batchId: batch, toBatchId: newId(), n: 1, placeId: ground.plots[0] });
   await diary.send(diary.coordinator, [planted], { door: 'desk' }, ['refused']);
   diary.on('2026-06-20');
   await diary.write([{ kind: 'released', batchId: batch, reason: 'two weeks apart, clean' }]);
-  hold(diary, batch, false);
+  diary.list.hold(batch, false);
   return batch;
 }
 
@@ -78,9 +78,4 @@ async function holdAndRelease(diary: Diary, ground: Ground, trays: readonly Tray
   diary.mustFlag('held-moved', moved);
   diary.on('2026-06-28');
   await diary.write([{ kind: 'released', donorTreeId, reason: 'nothing grew from the sample', result: 'clear' }]);
-}
-
-function hold(diary: Diary, batch: string, isHeld: boolean): void {
-  const line = diary.list.batches.get(batch);
-  if (line) line.held = isHeld;
 }

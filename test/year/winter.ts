@@ -1,6 +1,7 @@
 import { newId } from '../support/people.ts';
 import type { Donor, Ground } from './beginning.ts';
-import type { Diary } from './diary.ts';
+import type { Diary, Sent } from './diary.ts';
+import { dueWhereTheTraysAre } from './due.ts';
 
 /** A tray on sticking night: its batch, its sticking, and how many were felt to be rooted in February. */
 export interface Tray {
@@ -42,7 +43,7 @@ const EVENTS: Readonly<Record<string, (diary: Diary, trays: readonly Tray[], dea
   '2026-02-14': (diary, trays) => {
     const tray = trays[11];
     if (!tray) return;
-    diary.list.come(tray.batch, tray.sticking, tray.donor.id, 'cutting', 1, tray.place);
+    diary.list.come(tray.batch, tray.sticking, tray.donor.id, 'cutting', 1, tray.place, 'found');
     diary.mustFlag('found-by-count', tray.batch);
   },
   '2026-02-21': ({ list }, trays) => list.end(batchOf(trays, 12), 1, 'unaccounted'),
@@ -67,6 +68,7 @@ export async function winterRounds(diary: Diary, ground: Ground, trays: readonly
     }
     if (diary.today === '2026-01-24') twoAtOneTray(diary, trays, dead);
     await diary.phonesFindSignal();
+    await dueWhereTheTraysAre(diary, ground);
   }
   diary.on('2026-03-20');
   await diary.phonesFindSignal();
@@ -74,7 +76,7 @@ export async function winterRounds(diary: Diary, ground: Ground, trays: readonly
 }
 
 /** The round tells what lives, and what was found dead; first tugs at the end of February tell roots. */
-function seen(diary: Diary, tray: Tray, dead: readonly [number, string] | undefined, minute: number): object {
+function seen(diary: Diary, tray: Tray, dead: readonly [number, string] | undefined, minute: number): Sent {
   if (dead) diary.list.end(tray.batch, dead[0], `died ${dead[1]}`);
   const alive = diary.list.count(tray.batch);
   const isTugged = diary.today === '2026-02-28';
