@@ -46,7 +46,8 @@ test('counts on a phone with its own pad, sees what the books make of it, and sa
 
 test('tells what died of what the eye sees, and mends it afterwards; the first words stay readable', async ({ page }) => {
   await signIn(page, 'volunteer');
-  await beginRound(page, 'Standing ground 1');
+  // Where nothing has happened since it was last counted: the books hold what the screen tells.
+  await beginRound(page, 'Frame 1');
   const before = await countedThen(page);
   await tap(page, String(before - 1));
   await page.getByRole('button', { name: /^Dead/ }).click();
