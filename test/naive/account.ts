@@ -12,6 +12,8 @@ export interface Account {
   readonly stays: readonly string[];
   readonly lastSeenOn: string | undefined;
   readonly calledOn: string | undefined;
+  readonly strongLookOn: string | undefined;
+  readonly sampledOn: string | undefined;
   readonly movements: readonly string[];
   readonly flags: readonly string[];
 }
@@ -27,6 +29,8 @@ export function realAccount(batch: BatchIdentity, books: Books): Account {
     stays: books.stays.map(stayAsText),
     lastSeenOn: books.lastSeen?.day,
     calledOn: books.calledOn,
+    strongLookOn: books.looks.strongOn,
+    sampledOn: books.looks.sampledOn,
     movements: gathered(books.movements),
     flags: books.flags.map(asText).sort(),
   };
@@ -43,6 +47,8 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     stays: bench.stays.map(stayAsText),
     lastSeenOn: bench.sights.at(-1)?.day,
     calledOn: bench.calledOn,
+    strongLookOn: bench.strongLookOn,
+    sampledOn: bench.sampledOn,
     movements: gathered(bench.moved),
     flags: bench.flags.map(asText).sort(),
   };

@@ -20,6 +20,8 @@ export interface Bench {
   unconfirmed: boolean;
   stays: { placeId: string; from: string; entryId: string }[];
   calledOn: string | undefined;
+  strongLookOn: string | undefined;
+  sampledOn: string | undefined;
   /** The entries that met plants too many or too few: what another order might have avoided. */
   odd: string[];
 }
@@ -42,6 +44,8 @@ export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench 
   unconfirmed: false,
   stays: [],
   calledOn: undefined,
+  strongLookOn: undefined,
+  sampledOn: undefined,
   odd: [],
 });
 

@@ -24,11 +24,18 @@ export function naiveReplay(batch: BatchIdentity, said: readonly Entry[]): Bench
     if (daysBetween(entry.receivedOn, entry.observedOn) > 1) raise(bench, 'day-in-future', entry);
     if (entry.clockUnsure === true) raise(bench, 'clock-unsure', entry);
   }
+  for (const { observedOn, saying } of entries) {
+    if (saying.kind !== 'counted' || saying.batchId !== batch.id) continue;
+    if (saying.look === 'tug' || saying.look === 'lifted') bench.strongLookOn = later(bench.strongLookOn, observedOn);
+    if (saying.sampleOf !== undefined) bench.sampledOn = later(bench.sampledOn, observedOn);
+  }
   for (const day of new Set(facts.map(({ entry }) => entry.observedOn))) {
     playDay(bench, facts.filter(({ entry }) => entry.observedOn === day));
   }
   return bench;
 }
+
+const later = (known: string | undefined, day: string): string => (known === undefined || day > known ? day : known);
 
 function playDay(bench: Bench, day: readonly Fact[]): void {
   const morning = copyOf(bench);

@@ -1,4 +1,5 @@
 import type { Look, Stage } from './entry.ts';
+import type { Looks } from './looks.ts';
 
 /** What is fixed about a batch from its opening on, even when the opening entry is withdrawn. */
 export interface BatchIdentity {
@@ -86,6 +87,7 @@ export interface Books {
   readonly rooted: Rooted;
   /** Last whole look, or the opening. Undefined while the opening is withdrawn and nothing was seen. */
   readonly lastSeen?: { readonly day: string; readonly look: Look } | undefined;
+  readonly looks: Looks;
   /** Planted trees that the last check missed; still in stock. */
   readonly notFound: number;
   readonly held: boolean;

@@ -77,7 +77,7 @@ test.each<[what: string, saying: Saying]>([
       ['2025-01-10', say.stuck(8)],
       ['2025-02-10', saying],
     ]),
-  ).toEqual(opened);
+  ).toEqual({ ...opened, looks: expect.anything() });
 });
 
 test('a batch takes what another gives as it was stated, whatever the other had', () => {

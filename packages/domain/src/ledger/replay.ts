@@ -7,6 +7,7 @@ import { factsOfBatch } from './facts-of-batch.ts';
 import { flagsOfTime, inContentOrder } from './flag.ts';
 import { holdsOf } from './holds.ts';
 import { emptyLedger, type Ledger } from './ledger.ts';
+import { looksOf } from './looks.ts';
 import { oldestFirst } from './newest-first.ts';
 import { rootedOf } from './rooted.ts';
 import { staysOf } from './stays.ts';
@@ -39,6 +40,7 @@ export function replay(batch: BatchIdentity, entries: readonly Entry[]): Books {
     stays: staysOf(batch, facts),
     rooted: rootedOf(ledger),
     lastSeen: ledger.sights.last,
+    looks: looksOf(batch.id, standing),
     notFound: stillInStock(ledger),
     held,
     unconfirmed: ledger.unconfirmed,
