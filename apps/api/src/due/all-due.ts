@@ -1,51 +1,60 @@
 import type { DaysBasis, DueItem, TaxonDays } from '@sprigline/contract';
 import { cuttingsDue, DEFAULT_DAYS, type Due, gradeCheckDue, putOffOf, roundDue, showsOn, siteCheckDue } from '@sprigline/domain';
-import type { BatchRow, PlantedThere, Standing } from './due.queries.ts';
-import type { Asked, PlaceRow } from './due-places.queries.ts';
+import type { Asked, RankedPlace } from './due-places.queries.ts';
+import type { CuttingsRow, Living, Standing } from './due.queries.ts';
 
 /** Where nobody says how often: plants in a nursery are looked at every other week. Sites have their own checks. */
 const ROUND_EVERY_DAYS = 14;
 
-export interface Known {
+export interface Known extends Living {
   readonly asked: Asked;
-  readonly places: readonly PlaceRow[];
+  readonly placeOf: ReadonlyMap<string, RankedPlace>;
   readonly days: readonly TaxonDays[];
-  readonly batches: readonly BatchRow[];
-  readonly standing: readonly Standing[];
-  readonly planted: readonly PlantedThere[];
 }
 
-type Thing = Pick<DueItem, 'place' | 'batch' | 'season' | 'check' | 'batches' | 'plants' | 'since' | 'wait'>;
+/** Something that is due, before its batch is named; with the rank of its place in walking order. */
+export type Waiting = Omit<DueItem, 'batch'> & { readonly batch: { readonly id: string } | null; readonly rank: number };
+
+type Thing = Pick<Waiting, 'batch' | 'season' | 'check' | 'batches' | 'plants' | 'since' | 'wait'>;
 
 /** Everything that is due or will be, unsorted. Days come from the domain; here they only find their things. */
-export function allDue(known: Known): DueItem[] {
-  const placeOf = new Map(known.places.map((place) => [place.id, place]));
-  const ours = (id: string): PlaceRow | undefined => {
+export function allDue(known: Known): Waiting[] {
+  const { placeOf } = known;
+  const ours = (id: string): RankedPlace | undefined => {
     const place = placeOf.get(id);
     return place?.isTheirs ? undefined : place;
   };
-  const item = (due: Due, at: PlaceRow, thing: Omit<Thing, 'place'>): DueItem => {
+  const putOffs = putOffsByThing(known.asked.putOffs);
+  const item = (due: Due, at: RankedPlace, thing: Thing): Waiting => {
     const walk = placeOf.get(at.walkId) ?? at;
-    const about = { kind: due.kind, placeId: at.id, batchId: thing.batch?.id ?? null, seasonYear: thing.season?.year ?? null };
-    const putOff = putOffOf(due.dueOn, known.asked.putOffs.filter((one) => isOf(one, about)));
+    const putOff = putOffOf(due.dueOn, putOffs.get(nameOf({ kind: due.kind, placeId: at.id, batchId: thing.batch?.id ?? null, seasonYear: thing.season?.year ?? null })) ?? []);
     return {
-      key: [due.kind, thing.batch?.id ?? at.id, ...(thing.season ? [thing.season.year] : [])].join('.'),
+      key: [due.kind, thing.batch?.id ?? at.id, ...(thing.season ? [thing.season.year] : [])].join('.'), rank: at.rank,
       ...due, day: showsOn(due.dueOn, putOff), place: { id: at.id, name: at.name, kind: at.kind }, walk: { id: walk.id, name: walk.name }, ...thing,
       putOff: putOff ? { until: putOff.until, reason: putOff.reason, by: putOff.by, at: putOff.at } : null,
     };
   };
-  return [...rounds(known, ours, item), ...looks(known, ours, item), ...siteChecks(known, ours, item)];
+  return [...rounds(known, ours, item), ...cuttings(known, ours, item), ...gradeChecks(known, ours, item), ...siteChecks(known, ours, item)];
 }
 
-/** The same batch wherever it was carried meanwhile; else the same place and season. */
-const isOf = (one: Asked['putOffs'][number], about: Pick<Asked['putOffs'][number], 'kind' | 'placeId' | 'batchId' | 'seasonYear'>): boolean =>
-  one.kind === about.kind && (one.batchId ? one.batchId === about.batchId : one.placeId === about.placeId && one.seasonYear === about.seasonYear);
+type PutOff = Asked['putOffs'][number];
 
-type Ours = (id: string) => PlaceRow | undefined;
-type ToItem = (due: Due, at: PlaceRow, thing: Omit<Thing, 'place'>) => DueItem;
+/** The same batch wherever it was carried meanwhile; else the same place and season. */
+const nameOf = ({ kind, batchId, placeId, seasonYear }: Pick<PutOff, 'kind' | 'placeId' | 'batchId' | 'seasonYear'>): string =>
+  batchId ? `${kind} ${batchId}` : `${kind} ${placeId} ${seasonYear}`;
+
+/** Of one thing, the newest first, as they came. */
+function putOffsByThing(putOffs: readonly PutOff[]): Map<string, PutOff[]> {
+  const byThing = new Map<string, PutOff[]>();
+  for (const one of putOffs) byThing.set(nameOf(one), [...(byThing.get(nameOf(one)) ?? []), one]);
+  return byThing;
+}
+
+type Ours = (id: string) => RankedPlace | undefined;
+type ToItem = (due: Due, at: RankedPlace, thing: Thing) => Waiting;
 const NOTHING_MORE = { batch: null, season: null, check: null };
 
-function rounds({ standing }: Known, ours: Ours, item: ToItem): DueItem[] {
+function rounds({ standing }: Known, ours: Ours, item: ToItem): Waiting[] {
   const there = gathered(standing, (one) => ours(one.placeId)?.walkId);
   return [...there].flatMap(([id, sum]) => {
     const walk = ours(id);
@@ -56,33 +65,37 @@ function rounds({ standing }: Known, ours: Ours, item: ToItem): DueItem[] {
   });
 }
 
-function looks({ batches, days, asked }: Known, ours: Ours, item: ToItem): DueItem[] {
-  const daysOf = new Map(days.map((one) => [one.taxonId, one]));
-  return batches.flatMap((row) => {
+function cuttings(known: Known, ours: Ours, item: ToItem): Waiting[] {
+  const daysOf = new Map(known.days.map((one) => [one.taxonId, one]));
+  return known.cuttings.flatMap((row) => {
     const at = ours(row.placeId);
     if (!at) return [];
-    const batch = { id: row.id, label: row.label, donorTree: row.donorTree, taxon: row.taxon };
-    const thing = { batch, season: null, check: null, batches: 1, plants: row.plants };
-    if (row.stage === 'potted') {
-      const wait = { days: asked.gradeEveryDays, basis: 'written' as const, stickings: null };
-      return item(gradeCheckDue(row.lastSeenOn, asked.gradeEveryDays), at, { ...thing, since: row.lastSeenOn, wait });
-    }
     const own = daysOf.get(row.taxonId ?? '') ?? USUAL;
     return cuttingsDue(nowOf(row), own).map((due) => {
       const { days: n, basis, stickings } = own[due.kind as 'firstCheck'];
-      return item(due, at, { ...thing, since: row.since, wait: { days: n, basis, stickings: stickings ?? null } });
+      return item(due, at, { ...oneBatch(row), since: row.since, wait: { days: n, basis, stickings: stickings ?? null } });
     });
   });
 }
+
+function gradeChecks({ potted, asked: { gradeEveryDays } }: Known, ours: Ours, item: ToItem): Waiting[] {
+  const wait = { days: gradeEveryDays, basis: 'written' as const, stickings: null };
+  return potted.flatMap((row) => {
+    const at = ours(row.placeId);
+    return at ? item(gradeCheckDue(row.lookedOn, gradeEveryDays), at, { ...oneBatch(row), since: row.lookedOn, wait }) : [];
+  });
+}
+
+const oneBatch = ({ id, plants }: { readonly id: string; readonly plants: number }) => ({ batch: { id }, season: null, check: null, batches: 1, plants });
 
 /** For mixed batches and others whose species nobody knows. */
 const usual = (days: number) => ({ days, basis: 'default' as const });
 const USUAL: Omit<TaxonDays, 'taxonId'> = { firstCheck: usual(DEFAULT_DAYS.firstCheck), verdict: usual(DEFAULT_DAYS.verdict), movingOn: usual(DEFAULT_DAYS.movingOn) };
 
-const nowOf = ({ rootedNow, strongLookOn, calledOn, ...row }: BatchRow) =>
+const nowOf = ({ rootedNow, strongLookOn, calledOn, ...row }: CuttingsRow) =>
   ({ ...row, rootedNow: rootedNow ?? undefined, strongLookOn: strongLookOn ?? undefined, calledOn: calledOn ?? undefined });
 
-function siteChecks({ planted, asked }: Known, ours: Ours, item: ToItem): DueItem[] {
+function siteChecks({ planted, asked }: Known, ours: Ours, item: ToItem): Waiting[] {
   const seasons = gathered(planted, (one) => {
     const siteId = ours(one.placeId)?.siteId;
     return siteId ? `${siteId} ${one.seasonYear}` : undefined;

@@ -194,10 +194,38 @@ test('where to walk, the nearest day first, and a long list in parts', async () 
     places: [{ walk: { name: 'Bench A' }, path: ['House 1'], day: '2026-01-15', items: 4, kinds: [{ kind: 'round', n: 1 }, { kind: 'firstCheck', n: 3, day: '2026-02-12' }] }],
   });
 
-  const first = await desk.get('due?limit=3');
-  const next = /<([^>]+)>/.exec(String(first.headers['link']))?.[1] ?? '';
-  const rest = await api.app.inject({ method: 'GET', url: next, headers: desk.headers });
-  expect([...first.body, ...(rest.json() as Item[])].map(({ kind, place }: Item) => [kind, place.name])).toEqual([
+  expect((await inParts('due?limit=3')).map(({ kind, place }) => [kind, place.name])).toEqual([
     ['round', 'Bench A'], ['firstCheck', 'T1'], ['firstCheck', 'T2'], ['firstCheck', 'T3'],
   ]);
+});
+
+async function inParts(path: string): Promise<Item[]> {
+  const { body, headers } = await desk.get(path);
+  const items = [...(body as Item[])];
+  for (let link = headers['link']; link !== undefined; ) {
+    const next = await api.app.inject({ method: 'GET', url: /<([^>]+)>/.exec(String(link))?.[1] ?? '', headers: desk.headers });
+    items.push(...(next.json() as Item[]));
+    link = next.headers['link'];
+  }
+  return items;
+}
+
+test('potted plants in parts: the longest unseen first, then in walking order; one that was put off in its new turn', async () => {
+  const { trays, bundles, programme } = desk.nursery;
+  const pots: string[] = [];
+  for (const [at, [placeId, day]] of ([[trays[1], '2026-02-01'], [trays[0], '2026-02-02'], [trays[2], '2026-02-01'], [trays[0], '2026-02-01']] as const).entries()) {
+    const { batchId } = await desk.stick(10, { placeId: trays[0], bundleId: bundles[at % 2] }, '2025-01-01');
+    pots.push(newId());
+    await desk.write([desk.entry(day, { kind: 'potted', batchId, n: 10, toBatchId: pots[at], placeId, leavesNone: true })]);
+  }
+  at('2026-03-02');
+  const putOff = { id: newId(), kind: 'gradeCheck', batchId: pots[2], dueOn: '2026-03-01', until: '2026-03-03', reason: 'snow' };
+  const answer = await api.app.inject({ method: 'POST', url: `/api/v1/programmes/${programme}/due/put-offs`, headers: desk.headers, payload: putOff });
+  expect(answer.statusCode, answer.body).toBe(204);
+
+  at('2026-03-05');
+  const walked = [[pots[3], '2026-03-01'], [pots[0], '2026-03-01'], [pots[1], '2026-03-02'], [pots[2], '2026-03-03']];
+  for (const limit of [1, 2, 3, 9]) expect((await inParts(`due?kind=gradeCheck&limit=${limit}`)).map(({ batch, day }) => [batch?.id, day])).toEqual(walked);
+  expect((await desk.get('due/places?kind=gradeCheck')).body).toMatchObject({ items: 4, places: [{ walk: { name: 'Bench A' }, day: '2026-03-01', kinds: [{ n: 4, day: '2026-03-01' }] }] });
+  expect((await desk.get(`due/places?kind=gradeCheck&placeId=${trays[0]}`)).body).toMatchObject({ items: 2 });
 });

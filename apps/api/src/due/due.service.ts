@@ -5,14 +5,11 @@ import { Database } from '../database/database.ts';
 import type { Caller } from '../http/caller.ts';
 import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 import { DueDaysQueries } from './due-days.queries.ts';
-import { DueFoundQueries } from './due-found.queries.ts';
+import { DueFoundQueries, sortKeysOf } from './due-found.queries.ts';
 import { PutOffQueries } from './put-off.queries.ts';
 
 /** Longer is never: a thing put off over and over is looked at once a year at least. */
 const LONGEST_PUT_OFF_DAYS = 366;
-
-/** A day by which everything shows. */
-const FAR_OFF = '2999-12-31';
 
 @Injectable()
 export class DueService {
@@ -24,13 +21,11 @@ export class DueService {
   ) {}
 
   list(caller: Caller, { after, limit, ...asked }: DueQuery): Promise<Part<DueItem>> {
-    const [day, rank, key] = keysAfter(after, 3) ?? [];
+    const [day = '', rank = '', key = ''] = keysAfter(after, 3) ?? [];
     return this.database.inTransaction(caller, async (sql) => {
-      const { items, placeOf } = await this.found.find(sql, caller.programmeId, asked);
-      const rankOf = (item: DueItem) => String(placeOf.get(item.place.id)?.rank ?? 0).padStart(7, '0');
-      const keysOf = (item: DueItem) => [item.day, rankOf(item), item.key];
-      const isAfter = (item: DueItem) => day === undefined || keysOf(item).join(' ') > [day, rank, key].join(' ');
-      return partOf(items.filter(isAfter).slice(0, limit + 1), limit, keysOf);
+      const items = await this.found.list(sql, caller.programmeId, { ...asked, limit: limit + 1, after: after === undefined ? undefined : [day, rank, key] });
+      const part = partOf(items, limit, sortKeysOf);
+      return { ...part, items: part.items.map(({ rank: _, ...item }) => item) };
     });
   }
 
@@ -53,11 +48,10 @@ export class DueService {
   async putOff(caller: Caller, asked: NewPutOff): Promise<void> {
     await this.database.inTransaction(caller, async (sql) => {
       if (await this.putOffs.isThere(sql, caller, asked)) return;
-      const { items, today } = await this.found.find(sql, caller.programmeId, { until: FAR_OFF, kind: asked.kind });
+      const { item, today } = await this.found.one(sql, caller.programmeId, asked);
       if (asked.until < today || asked.until > dayAfter(today, LONGEST_PUT_OFF_DAYS)) {
         throw new DomainError('due/until-out-of-reach', `choose a day from ${today} to ${dayAfter(today, LONGEST_PUT_OFF_DAYS)}`);
       }
-      const item = items.find((one) => (one.batch?.id ?? one.place.id) === (asked.batchId ?? asked.placeId) && one.season?.year === asked.seasonYear);
       if (item?.dueOn !== asked.dueOn) {
         throw new DomainError('due/not-due-then', item ? `it is due on ${item.dueOn}: look at the list again` : 'nobody waits for that any more: look at the list again');
       }
