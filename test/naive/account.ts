@@ -42,7 +42,7 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     balance: bench.here,
     rooted: { now: rootedNow(bench), ever: batch.stage === 'cutting' ? bench.everRooted : undefined },
     notFound: Math.min(bench.notFound, bench.here),
-    held: bench.held,
+    held: bench.heldBy.length > 0,
     unconfirmed: bench.unconfirmed,
     stays: bench.stays.map(stayAsText),
     lastSeenOn: bench.sights.at(-1)?.day,

@@ -16,7 +16,7 @@ export interface Bench {
   everRooted: number;
   liftedOn: string[];
   notFound: number;
-  held: boolean;
+  heldBy: string[];
   unconfirmed: boolean;
   stays: { placeId: string; from: string; entryId: string }[];
   calledOn: string | undefined;
@@ -40,7 +40,7 @@ export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench 
   everRooted: 0,
   liftedOn: [],
   notFound: 0,
-  held: false,
+  heldBy: [],
   unconfirmed: false,
   stays: [],
   calledOn: undefined,

@@ -7,7 +7,8 @@ export type Deed =
   | Leave
   | Count
   | { readonly does: 'check'; readonly alive: number; readonly dead: readonly Dead[]; readonly notFound: number; readonly notLooked: number }
-  | { readonly does: 'hold'; readonly held: boolean }
+  | { readonly does: 'hold' }
+  | { readonly does: 'release'; readonly hold: string | undefined }
   | { readonly does: 'carry'; readonly placeId: string }
   /** Said of the batch, but nothing to its books; a sample, too. */
   | { readonly does: 'note' };
@@ -68,13 +69,14 @@ function asSource(saying: Saying): Told[] {
       return [[0, { does: 'arrive', effect: 'stuck', n: saying.n }]];
     case 'received': {
       const arrival: Told = [0, { does: 'arrive', effect: 'received', n: saying.n, rooted: saying.rooted }];
-      return saying.source === 'return' ? [arrival, [0, { does: 'hold', held: true }]] : [arrival];
+      return saying.source === 'return' ? [arrival, [0, { does: 'hold' }]] : [arrival];
     }
     case 'found':
       return [[0, { does: 'find', n: saying.n }]];
     case 'held':
+      return [[0, { does: 'hold' }]];
     case 'released':
-      return [[0, { does: 'hold', held: saying.kind === 'held' }]];
+      return [[0, { does: 'release', hold: saying.holdId }]];
     case 'died':
       return [[1, { does: 'leave', effect: 'died', n: saying.n, cause: saying.cause }]];
     case 'counted':

@@ -34,7 +34,7 @@ export const histories: fc.Arbitrary<History> = fc
       batches.push(opened.batch);
       said.push(entry({ ...draw.when, day: draw.day }, opened.saying, said));
     });
-    for (const draw of acts) said.push(entry(onDay(draw.when), say(draw, batches), said));
+    for (const draw of acts) said.push(entry(onDay(draw.when), say(draw, batches, said), said));
     const acted = [...said];
     for (const draw of corrections) {
       const earlier = said.slice(acted.length);

@@ -1,9 +1,9 @@
-import type { BatchIdentity, Look, Saying } from '@sprigline/domain';
+import type { BatchIdentity, Entry, Look, Saying } from '@sprigline/domain';
 import type { Act } from './history-draw.ts';
 import { KIND_TO, later } from './history-openings.ts';
 
-/** What somebody says of a batch that is there; joins another one where its stage allows it. */
-export function say(draw: Act, batches: readonly BatchIdentity[]): Saying {
+/** What somebody says of a batch that is there, knowing what was said; joins another one where its stage allows it. */
+export function say(draw: Act, batches: readonly BatchIdentity[], said: readonly Entry[]): Saying {
   const batch = pick(batches, draw.batch);
   const { id: batchId, stage } = batch;
   const { n } = draw;
@@ -24,7 +24,7 @@ export function say(draw: Act, batches: readonly BatchIdentity[]): Saying {
     case 16:
       return { kind: 'found', batchId, n, reason: 'under the bench' };
     case 17:
-      return { kind: draw.leavesNone ? 'held' : 'released', batchId };
+      return draw.leavesNone ? { kind: 'held', batchId } : { kind: 'released', batchId, holdId: draw.step === 0 ? undefined : someHold(draw, said) };
     case 18:
       return { kind: 'mixed', toBatchId, parts: [{ batchId, n }, { batchId: 'elsewhere', n: 1 }], placeId };
     case 19:
@@ -33,6 +33,12 @@ export function say(draw: Act, batches: readonly BatchIdentity[]): Saying {
     default:
       return { kind: 'identified', batchId, stickingId: 'known', toBatchId, n, placeId };
   }
+}
+
+/** What may hold a batch: a hold or a return, perhaps of another batch, for people pick the wrong line. */
+function someHold(draw: Act, said: readonly Entry[]): string {
+  const holds = said.filter(({ saying: { kind } }) => kind === 'held' || kind === 'received');
+  return holds[draw.other % Math.max(1, holds.length)]?.id ?? 'no such hold';
 }
 
 function look(draw: Act, { id: batchId, stage }: BatchIdentity): Saying {

@@ -19,7 +19,8 @@ const BOOKING: readonly Fault[] = [
   fault('the first strong look is taken for the last', 'looks.ts', '.sort().at(-1)', '.sort().at(0)'),
   fault('a sample sets the books', 'facts-of-batch.ts', 'sampleOf === undefined ?', "look !== undefined ?"),
   fault('a tree not found once is lost', 'book-check.ts', 'Math.min(ledger.notFound, check.notFound)', 'check.notFound'),
-  fault('a hold is not heard', 'holds.ts', 'if (held && goesElsewhere(fact))', 'if (held && false)'),
+  fault('a hold is not heard', 'holds.ts', 'if (holding.size > 0 && goesElsewhere(fact))', 'if (false)'),
+  fault('a release ends every hold', 'holds.ts', 'else holding.delete(holdId);', 'else holding.clear();'),
 ];
 
 const READINGS: readonly Fault[] = [

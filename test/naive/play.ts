@@ -86,11 +86,12 @@ function playReading(bench: Bench, { entry }: Fact, deed: Count, part: Part): vo
 
 function playOne(bench: Bench, fact: Fact): void {
   const { entry, deed } = fact;
-  if (fact.disturbs && bench.held) raise(bench, 'held-moved', entry);
+  if (fact.disturbs && bench.heldBy.length > 0) raise(bench, 'held-moved', entry);
   if (deed.does === 'arrive') arrive(bench, fact, deed);
   if (deed.does === 'leave') leave(bench, fact, deed);
   if (deed.does === 'check') check(bench, entry, deed);
-  if (deed.does === 'hold') bench.held = deed.held;
+  if (deed.does === 'hold') bench.heldBy.push(entry.id);
+  if (deed.does === 'release') bench.heldBy = bench.heldBy.filter((by) => deed.hold !== undefined && by !== deed.hold);
   if (deed.does === 'carry') bench.stays.push({ placeId: deed.placeId, from: entry.observedOn, entryId: entry.id });
   if (deed.does === 'find') {
     const found = turnUp(bench, entry, deed.n);

@@ -33,6 +33,21 @@ test('a return arrives held and says so', async () => {
   expect((await desk.write([desk.entry('2026-03-02', { kind: 'planted', batchId, n: 1, toBatchId: newId(), placeId: place.plot })]))[0]).toMatchObject({ status: 'refused', problem: { type: '/problems/batch/held' } });
 });
 
+test('a tray held for two reasons stays held when one of them ends, and says which is left', async () => {
+  const { batchId } = await desk.stick(10, { label: 'H-4', placeId: place.trays[2] });
+  const forMould = desk.entry('2026-01-05', { kind: 'held', batchId, reason: 'mould' });
+  await desk.write([forMould, desk.entry('2026-01-06', { kind: 'held', placeId: place.trays[2], reason: 'sample sent' })]);
+  const reasons = async () => (await holds()).filter(({ batches }: { batches: { id: string }[] }) => batches.some(({ id }) => id === batchId)).map(({ reason }: { reason: string }) => reason);
+  expect(await reasons()).toEqual(['sample sent', 'mould']);
+
+  await desk.write([desk.entry('2026-01-07', { kind: 'released', batchId, reason: 'wiped off', holdId: forMould.id })]);
+  expect(await reasons()).toEqual(['sample sent']);
+  expect((await desk.write([desk.entry('2026-01-08', { kind: 'lifted', batchId, n: 1, toBatchId: newId(), placeId: place.bench })]))[0]).toMatchObject({ problem: { type: '/problems/batch/held' } });
+
+  await desk.write([desk.entry('2026-01-09', { kind: 'released', batchId, reason: 'clean' })]);
+  expect(await reasons()).toEqual([]);
+});
+
 test('a mixed batch says of which stickings its plants may be, also after it was split', async () => {
   const [a, b] = [await desk.stick(10, { label: 'M-1' }), await desk.stick(10, { label: 'M-2', bundleId: place.bundles[1] })];
   const [mixture, part] = [newId(), newId()];

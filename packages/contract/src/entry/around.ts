@@ -20,7 +20,8 @@ const batchIds = z.array(Id).min(1, { error: 'name at least one batch' }).max(2_
 const holding = { ...subject, batchIds, reason: Words, sample: Words.optional(), result: Words.optional() };
 const namesOneOrSeveral = (said: Record<string, unknown>): boolean => (said['batchIds'] === undefined ? namesOne(said) : SUBJECTS.every((name) => said[name] === undefined));
 export const Held = z.strictObject({ kind: z.literal('held'), ...holding }).refine(namesOneOrSeveral, ONE);
-export const Released = z.strictObject({ kind: z.literal('released'), ...holding }).refine(namesOneOrSeveral, ONE);
+/** Ends the hold of one entry, or, where none is named, all that holds those plants. */
+export const Released = z.strictObject({ kind: z.literal('released'), ...holding, holdId: Id.optional() }).refine(namesOneOrSeveral, ONE);
 
 export const TreatmentKind = z.enum(['water', 'feed', 'spray', 'vented', 'cleaned']);
 export type TreatmentKind = z.infer<typeof TreatmentKind>;

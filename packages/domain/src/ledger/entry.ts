@@ -194,6 +194,8 @@ export interface Held {
   readonly kind: 'held' | 'released';
   readonly batchId?: string | undefined;
   readonly batchIds?: readonly string[] | undefined;
+  /** Of a release: the entry whose hold ends, while others stay; left out, all that hold the batch end. */
+  readonly holdId?: string | undefined;
 }
 
 export interface Treated {

@@ -78,6 +78,8 @@ export interface Carriage extends Told {
 
 export interface Hold extends Told {
   readonly act: 'held' | 'released';
+  /** Of a release: the entry whose hold ends; left out, every hold does. */
+  readonly holdId?: string | undefined;
 }
 
 /** Facts that can change what the books hold; the others only say where the batch stands and whether it may go. */

@@ -52,7 +52,7 @@ function deedsFor(batchId: string, saying: Saying): Deed[] {
     }
     case 'held':
     case 'released':
-      return [{ act: saying.kind }];
+      return [{ act: saying.kind, holdId: saying.holdId }];
     default:
       return passage(batchId, saying);
   }

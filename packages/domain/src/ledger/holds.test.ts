@@ -49,6 +49,16 @@ test('a return arrives held, other arrivals do not', () => {
   expect(booksOf([['2025-01-10', say.received(5, { source: 'purchase' })]]).held).toBe(false);
 });
 
+test('who is held for two reasons stays held until the second ends as well; a release that names none ends both', () => {
+  const twice: Line[] = [STUCK, HELD, ['2025-02-02', say.held()]];
+  const one = booksOf([...twice, ['2025-02-03', say.released('e3')], ['2025-02-04', say.lifted(3)]]);
+  expect(one.held).toBe(true);
+  expect(flagsOf(one)).toEqual(['e5 held-moved']);
+  expect(booksOf([...twice, ['2025-02-03', say.released('e3')], ['2025-02-04', say.released('e2')]]).held).toBe(false);
+  expect(booksOf([...twice, ['2025-02-03', say.released()]]).held).toBe(false);
+  expect(booksOf([...twice, ['2025-02-03', say.released('another batch’s')]]).held).toBe(true);
+});
+
 test('a hold may name every batch that it reaches', () => {
   const reaching: Saying = { kind: 'held', batchIds: ['other', 'tray'] };
   expect(booksOf([STUCK, ['2025-02-01', reaching]]).held).toBe(true);

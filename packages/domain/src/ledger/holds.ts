@@ -14,12 +14,19 @@ export interface Holds {
 /** @param facts of one batch, in order */
 export function holdsOf(facts: readonly Fact[]): Holds {
   const flags: Flag[] = [];
-  let held = false;
+  // A tray may be held for two reasons: a clean sample ends one of them.
+  const holding = new Set<string>();
   for (const fact of facts) {
-    if (held && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
-    held = (held || startsHold(fact)) && fact.act !== 'released';
+    if (holding.size > 0 && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
+    if (startsHold(fact)) holding.add(fact.entryId);
+    if (fact.act === 'released') release(holding, fact.holdId);
   }
-  return { held, flags };
+  return { held: holding.size > 0, flags };
+}
+
+function release(holding: Set<string>, holdId: string | undefined): void {
+  if (holdId === undefined) holding.clear();
+  else holding.delete(holdId);
 }
 
 const startsHold = (fact: Fact): boolean =>

@@ -134,7 +134,8 @@ export const checked = (
 ): Saying => ({ kind: 'checked', batchId: 'tray', alive, dead: [], notFound: 0, notLooked: 0, ...more });
 
 export const held = (): Saying => ({ kind: 'held', batchId: 'tray' });
-export const released = (): Saying => ({ kind: 'released', batchId: 'tray' });
+/** @param holdId the entry whose hold ends; left out, all do */
+export const released = (holdId?: string): Saying => ({ kind: 'released', batchId: 'tray', holdId });
 
 export const withdrawn = (entryId: string, sawVersion = entryId): Saying => ({
   kind: 'withdrawn',

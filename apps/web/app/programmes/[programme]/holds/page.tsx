@@ -1,9 +1,9 @@
 import { DonorTree, HoldShown, TripInList } from '@sprigline/contract';
-import { getMessages } from 'next-intl/server';
+import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
 import { HoldCard } from '../../../../features/hold/hold-card.tsx';
 import { HoldFields } from '../../../../features/hold/hold-fields.tsx';
-import { releaseOf } from '../../../../features/hold/hold-subject.ts';
+import { heldOtherwise, releaseOf } from '../../../../features/hold/hold-subject.ts';
 import { writeHold, writeRelease } from '../../../../features/hold/write-hold.action.ts';
 import { sayDay } from '../../../../lib/calendar.ts';
 import { nameIn, placesOf, standsOf } from '../../../../lib/lists.ts';
@@ -31,6 +31,7 @@ export default async function HoldsPage({ params, searchParams }: HoldsPageProps
     read(apiOf(programme, 'holds'), z.array(HoldShown)), workplaceOf(programme), placesOf(programme), standsOf(programme), read(`${apiOf(programme, 'donor-trees')}?limit=200`, z.array(DonorTree)),
     read(`${apiOf(programme, 'trips')}?limit=50`, z.array(TripInList)), getMessages(),
   ]);
+  const t = await getTranslations('holds');
   const around = { fields: said.fields, today: workplace.today, zone: workplace.zone, people: [] };
   const choices = {
     places: placeChoices(places), trees: trees.map(({ id, label }) => ({ value: id, words: label })),
@@ -49,6 +50,7 @@ export default async function HoldsPage({ params, searchParams }: HoldsPageProps
               {workplace.isDesk && hold !== released && <p className="not-on-paper mt-4"><ButtonLink look="quiet" href={`?release=${hold.entryId}#${hold.entryId}`}>{said.release}</ButtonLink></p>}
               {workplace.isDesk && hold === released && (
                 <div className="not-on-paper mt-6 border-t border-line pt-4">
+                  {heldOtherwise(hold, holds) > 0 && <p className="mb-4">{t('heldOtherwise', { n: heldOtherwise(hold, holds) })}</p>}
                   <EntryForm {...around} action={writeRelease.bind(null, programme, releaseOf(hold))} send={said.releaseSend}><HoldFields /></EntryForm>
                 </div>
               )}
