@@ -2,6 +2,7 @@ import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import pg from 'pg';
 import { SETTINGS } from '../config/settings.token.ts';
 import type { Settings } from '../config/settings.ts';
+import { busy, LOCK_NOT_FREE } from './busy.ts';
 import { beginFor, type Context } from './context.ts';
 import { UnitOfWork } from './unit-of-work.ts';
 
@@ -30,13 +31,17 @@ export class Database implements OnApplicationShutdown {
    *
    * Tried again when PostgreSQL says that two transactions crossed, so `work` must
    * have no effect outside the database.
+   *
+   * @throws DomainError `http/busy` when a lock is not free in the time that the work allows
    */
   async inTransaction<T>(context: Context, work: (sql: UnitOfWork) => Promise<T>): Promise<T> {
     for (let attempt = 1; ; attempt += 1) {
       try {
         return await this.#once(beginFor(context, this.settings.presentTime?.()), work);
       } catch (error) {
-        if (attempt >= TRIES || !(error instanceof pg.DatabaseError && TRY_AGAIN.has(error.code ?? ''))) throw error;
+        const code = error instanceof pg.DatabaseError ? (error.code ?? '') : '';
+        if (code === LOCK_NOT_FREE) throw busy();
+        if (attempt >= TRIES || !TRY_AGAIN.has(code)) throw error;
       }
     }
   }

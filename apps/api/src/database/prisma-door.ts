@@ -1,8 +1,8 @@
 import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
-import { DomainError } from '@sprigline/domain';
 import { SETTINGS } from '../config/settings.token.ts';
 import type { Settings } from '../config/settings.ts';
+import { busy, LOCK_NOT_FREE } from './busy.ts';
 import { type Context, settingsFor } from './context.ts';
 import { Prisma, PrismaClient } from './generated/client.ts';
 
@@ -67,7 +67,7 @@ export class PrismaDoor implements OnApplicationShutdown {
           { isolationLevel, maxWait: WAIT_MS, timeout: WAIT_MS },
         );
       } catch (error) {
-        if (isTooLong(error)) throw new DomainError('http/busy', 'something long is being written, such as a sheet: nothing was changed, try again in a minute', { retryAfterSeconds: 30 });
+        if (isTooLong(error)) throw busy();
         if (attempt >= TRIES || !isCrossed(error)) throw error;
       }
     }
@@ -82,7 +82,7 @@ export class PrismaDoor implements OnApplicationShutdown {
 const isCrossed = (error: unknown): boolean => codesOf(error).some((code) => code === 'P2034' || CROSSED.has(code));
 
 /** A lock that was not free in time, or a transaction that got no connection or no end in time. */
-const isTooLong = (error: unknown): boolean => codesOf(error).some((code) => code === '55P03' || code === 'P2028');
+const isTooLong = (error: unknown): boolean => codesOf(error).some((code) => code === LOCK_NOT_FREE || code === 'P2028');
 
 /** What Prisma and the database call it. */
 function codesOf(error: unknown): string[] {

@@ -6,17 +6,22 @@ import type { UnitOfWork } from '../../database/unit-of-work.ts';
  */
 const LOCKS = 256;
 
+/** Long enough for a crowd at one tray, too short to keep a connection for a sheet of thousands of rows. */
+const LOCK_WAIT_MS = 10_000;
+
 /**
  * Holds batches, entries and labels until the transaction ends, whether they are
  * there yet or not: what comes first must be seen by what names it later.
  *
  * Always taken in one order, so that nobody waits in a circle. Asked again with
  * more ids, it first lets go of all it held, for the same reason.
+ *
+ * @throws DomainError `http/busy` (by the unit of work) when somebody holds them for too long
  */
 export async function lock(sql: UnitOfWork, programmeId: string, ids: Iterable<string>, isFirst = true): Promise<void> {
   const numbers = [...new Set([...ids].map(numberOf))].sort((a, b) => a - b);
   // Text, not parameters, since several statements go at once; every value is a number made here.
-  await sql.rows(`${isFirst ? 'SAVEPOINT unlocked' : 'ROLLBACK TO SAVEPOINT unlocked'};
+  await sql.rows(`${isFirst ? `SET LOCAL lock_timeout = ${LOCK_WAIT_MS}; SAVEPOINT unlocked` : 'ROLLBACK TO SAVEPOINT unlocked'};
     SELECT pg_advisory_xact_lock(${hash(programmeId)}, n) FROM unnest('{${numbers.join(',')}}'::int[]) n`);
 }
 
