@@ -1,5 +1,6 @@
 import { createElement } from 'react';
 import { expect, test } from 'vitest';
+import { pdfText } from '../../../../test/support/pdf-text.ts';
 import { PaperSheet } from './paper-sheet.tsx';
 import { PaperTable, TickBox, WriteBox } from './paper-table.tsx';
 import { pdfAnswer } from './pdf-answer.ts';
@@ -21,4 +22,11 @@ test('a long list is a PDF of several pages, whose name any computer bears', asy
   const pdf = Buffer.from(await answer.arrayBuffer());
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
   expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length).toBeGreaterThan(3);
+});
+
+test('a letter can be found on later papers too, though it was drawn first as a part of another', async () => {
+  const sheetOf = (title: string) => createElement(PaperSheet, { paper: 'A4', language: 'en', title, more: '', foot: '', pageOf: String, children: null });
+  const said = [];
+  for (const title of ['Colon: café', 'Full stop. Coffee.', 'Żółw', 'Zolw 3.417']) said.push(pdfText(Buffer.from(await (await pdfAnswer(sheetOf(title) as never, title)).arrayBuffer())));
+  expect(said).toEqual(['Colon: café1', 'Full stop. Coffee.1', 'Żółw1', 'Zolw 3.4171']);
 });
