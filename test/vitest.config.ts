@@ -31,7 +31,7 @@ export default defineConfig({
           name: 'medium',
           include: [`${SOURCES}/**/*.medium.test.ts`],
           exclude: [...NEVER, 'test/tidy/**'],
-          // Every file has a database and an API of its own, and no test replaces a module: what is imported may be shared.
+          // Every file has a database and an API of its own, and no test replaces a module of ours: what is imported may be shared.
           isolate: false,
           globalSetup: ['test/support/database/global-setup.ts'],
           testTimeout: 20_000,

@@ -1,6 +1,6 @@
 import { DonorHoldings, Funnels, ReadingLines, SiteReading, TimeAxis } from '@sprigline/contract';
 import { verify } from '@sprigline/api';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { asOwner } from '../support/people.ts';
 import { exactPlaceOf, prepare } from './beginning.ts';
 import { beginDiary } from './diary.ts';
@@ -9,6 +9,7 @@ import { hill } from './hill.ts';
 import { askEverything, type Crawled, leaksIn, openTo, tracesOfPlaces } from './leaks.ts';
 import { everyLine, tracedAndHeld } from './lines.ts';
 import { listenToLog } from './log.ts';
+import { type Paper, paperFrom } from './paper.ts';
 import { STAGES, type Stage, tallyOf } from './plant-list.ts';
 import { handedOver, keepForReports, reportsOfThoseDays } from './reports.ts';
 import { schoolAsks } from './school.ts';
@@ -147,13 +148,16 @@ describe('what is read from them is what the script would tell', () => {
 
 describe('nobody without the grant is told an exact place', () => {
   const traces = tracesOfPlaces(ground.donors.length);
+  let known: Readonly<Record<string, string>> = {};
+  let estate: Readonly<Record<string, string>> = {};
   let crawled: readonly (readonly [string, Crawled])[] = [];
 
   beforeAll(async () => {
     const [tray, tree] = [trays[0], trees[0]];
     if (!tray || tree === undefined) throw new Error('nothing was planted');
-    const known = await oneOfEach(diary, ground, tray, tree, request);
+    known = await oneOfEach(diary, ground, tray, tree, request);
     const callers = await peopleWithoutTheGrant(diary, ground);
+    estate = callers.find(({ who }) => who === 'somebody of the estate')?.headers ?? {};
     crawled = await Promise.all(callers.map(async ({ who, headers, own }) => [who, await askEverything(diary.api, headers, { ...known, ...own })] as const));
   }, 180_000);
 
@@ -177,6 +181,36 @@ describe('nobody without the grant is told an exact place', () => {
     // Questions answered with what was asked for: most of those that anybody may ask.
     const few = crawled.filter(([who, { answers }]) => answers < (who === 'a volunteer' ? 250 : who.endsWith('programme') ? 180 : 50));
     expect(few.map(([who, { answers }]) => `${who} ${answers}`)).toEqual([]);
+  });
+
+  describe('on any paper', () => {
+    const [donor, last] = [ground.donors[0], '2027-09-18'];
+    /** What is asked for, and a word that stands on it. */
+    const asked: Readonly<Record<string, readonly [query: string, word: string]>> = {
+      'reports/funder/pdf': [`siteId=${ground.site}`, 'Lowmire Wood'], 'reports/handover/pdf': ['', 'Mist bench'], 'reports/landowner/pdf': [`standId=${donor?.standId}&asOf=${last}`, 'SG-01'],
+      'requests/[id]/note/pdf': ['', 'Thornber School'], 'requests/[id]/pick/pdf': ['', 'House A'], 'trace/pdf': [`donorTreeId=${donor?.id}`, 'Tray 1'],
+      'treatments/pdf': [`what=all&from=2025-10-01&until=${last}`, 'Tray 8'], 'trips/[id]/cards/pdf': ['which=stuck', 'T20'], 'work-lists/[id]/pdf': ['paper=letter', 'H01'], 'workdays/[id]/pdf': ['', 'Lowmire Wood'],
+    };
+    let paper: Paper;
+    beforeAll(async () => {
+      paper = await paperFrom(diary.api, known);
+    });
+    afterAll(() => paper.stop());
+
+    test('every kind that there is is asked for', () => expect(paper.kinds).toEqual(Object.keys(asked).sort()));
+
+    test.each(Object.entries(asked))('%s', async (kind, [query, word]) => {
+      const told = await paper.ask(kind, query, diary.volunteer(1).headers);
+      if (kind === 'reports/handover/pdf') expect(told).toBeUndefined();
+      else expect(told).toContain(word);
+      expect(leaksIn([told ?? ''], traces)).toEqual([]);
+      expect(await paper.ask(kind, query, estate)).toBeUndefined();
+    });
+
+    test('while a letter does tell the coordinator', async () => {
+      const told = await paper.ask('reports/landowner/pdf', `permissionId=${ground.permission}`, diary.coordinator.headers);
+      expect(leaksIn([told ?? ''], traces)).not.toEqual([]);
+    });
   });
 
   test('in what the API logs, even when the database breaks over a place', async () => {
