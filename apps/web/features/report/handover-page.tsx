@@ -6,7 +6,7 @@ import { Section } from '../../ui/section.tsx';
 import { Table } from '../../ui/table.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { Way } from '../../ui/way.tsx';
-import type { HandoverList } from './handover-words.ts';
+import { type HandoverList, placesInUse } from './handover-words.ts';
 
 /** How the programme stands, for whoever takes it over. */
 export function HandoverPage({ programme, report, lists }: { programme: string; report: HandoverReport; lists: readonly HandoverList[] }) {
@@ -15,7 +15,7 @@ export function HandoverPage({ programme, report, lists }: { programme: string; 
     <>
       <Section heading={said.places} lead={said.placesLead}>
         <Table
-          caption={said.places} isCaptionHidden rows={report.places} keyOf={({ id }) => id}
+          caption={said.places} isCaptionHidden rows={placesInUse(report)} keyOf={({ id }) => id}
           columns={[
             { head: said.place, cell: ({ id, name, depth }) => <Way href={pageOf(programme, 'places', id)} className="underline" >{`${'\u2003'.repeat(depth)}${name}`}</Way> },
             { head: said.batches, isNumber: true, cell: ({ batches }) => batches },

@@ -11,6 +11,9 @@ export interface HandoverList {
   readonly says: readonly string[];
 }
 
+/** Where something stands, or something is noted: of a hundred empty trays nothing is to be handed over. */
+export const placesInUse = ({ places }: HandoverReport) => places.filter(({ batches, note }) => batches > 0 || note);
+
 /** What is to be handed over in sentences, for screen and paper. */
 export function handoverLists(report: HandoverReport, t: T, counts: Counts, { reports: { handover: said }, words: { role: roles, stage: stages }, requests: { states }, entries: { flagShort } }: Messages): HandoverList[] {
   const flagWords: Readonly<Record<string, string>> = flagShort;

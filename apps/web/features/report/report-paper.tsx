@@ -5,7 +5,7 @@ import { sayDay } from '../../lib/calendar.ts';
 import { look } from '../../ui/paper/look.ts';
 import { PaperTable } from '../../ui/paper/paper-table.tsx';
 import { funderWords } from './funder-words.ts';
-import type { HandoverList } from './handover-words.ts';
+import { type HandoverList, placesInUse } from './handover-words.ts';
 import { numbersOf, sitesIn } from './landowner-tables.tsx';
 
 type Said = Messages['reports'];
@@ -46,8 +46,8 @@ export function FunderPaper({ report, said, t }: { report: FunderReport; said: S
     <PaperTable
       rows={rows} keyOf={(row) => `${row.site} ${row.season} ${row.taxon} ${row.plantedOn?.first ?? ''}`}
       columns={[
-        { head: columns.site, share: 3, cell: (row) => <View><Text>{row.site}</Text><Text style={{ fontSize: 8.5 }}>{[row.season, row.taxon].filter(Boolean).join(', ')}</Text></View> },
-        { head: columns.planted, share: 1.5, isNumber: true, cell: (row) => row.planted },
+        { head: columns.site, share: 4, cell: (row) => <View><Text>{row.site}</Text><Text style={{ fontSize: 8.5 }}>{[row.season, row.taxon].filter(Boolean).join(', ')}</Text></View> },
+        { head: columns.planted, share: 1.4, isNumber: true, cell: (row) => row.planted },
         { head: columns.alive, share: 1.2, isNumber: true, cell: (row) => row.alive },
         { head: columns.dead, share: 1.2, isNumber: true, cell: (row) => row.dead },
         { head: columns.notFound, share: 1.3, isNumber: true, cell: (row) => row.notFound },
@@ -68,9 +68,9 @@ export function HandoverPaper({ report, said, lists }: { report: HandoverReport;
     <>
       <Text style={look.heading}>{said.places}</Text>
       <PaperTable
-        rows={report.places} keyOf={({ id }) => id}
+        rows={placesInUse(report)} keyOf={({ id }) => id}
         columns={[
-          { head: said.place, share: 4, cell: ({ name, depth }) => `${'\u2003'.repeat(depth)}${name}` },
+          { head: said.place, share: 4, cell: ({ name, depth }) => <Text style={{ marginLeft: depth * 12 }}>{name}</Text> },
           { head: said.batches, share: 1, isNumber: true, cell: ({ batches }) => batches },
           { head: said.plants, share: 1, isNumber: true, cell: ({ plants }) => plants },
           { head: said.note, share: 5, cell: ({ note }) => note ?? '' },

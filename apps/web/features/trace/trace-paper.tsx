@@ -10,10 +10,12 @@ interface TracePaperProps {
   readonly said: Messages['trace'];
   readonly stages: Messages['words']['stage'];
   readonly sums: string;
+  /** How long two stood together, in words. */
+  readonly days: (from: string, until: string | null) => string;
 }
 
 /** The whole trace on paper, to be handed to whoever asks. */
-export function TracePaper({ trace, said, stages, sums }: TracePaperProps) {
+export function TracePaper({ trace, said, stages, sums, days }: TracePaperProps) {
   const { columns } = said;
   return (
     <>
@@ -24,14 +26,14 @@ export function TracePaper({ trace, said, stages, sums }: TracePaperProps) {
       <PaperTable
         rows={trace.batches} keyOf={({ id }) => id}
         columns={[
-          { head: columns.way, share: 2, cell: ({ way }) => said.wayShort[way] },
+          { head: columns.way, share: 2.1, cell: ({ way }) => said.wayShort[way] },
           { head: columns.label, share: 2, cell: ({ label, held }) => `${label ?? said.noLabel}${held ? ` (${said.held})` : ''}` },
-          { head: columns.stage, share: 2, cell: ({ stage }) => stages[stage] },
-          { head: columns.n, share: 1, isNumber: true, cell: ({ n }) => n },
-          { head: columns.place, share: 4, cell: ({ path }) => path.join(' › ') },
-          { head: columns.since, share: 2, cell: ({ since }) => (since === null ? '' : sayDay(since)) },
-          { head: columns.holder, share: 2, cell: ({ n, holder }) => (n > 0 ? (holder?.name ?? said.us) : said.gone) },
-          { head: columns.donor, share: 2, cell: ({ donorTree }) => donorTree?.label ?? '' },
+          { head: columns.stage, share: 2.2, cell: ({ stage }) => stages[stage] },
+          { head: columns.n, share: 1.2, isNumber: true, cell: ({ n }) => n },
+          { head: columns.place, share: 3.4, cell: ({ path }) => path.join(' › ') },
+          { head: columns.since, share: 2.4, cell: ({ since }) => (since === null ? '' : sayDay(since)) },
+          { head: columns.holder, share: 2.4, cell: ({ n, holder }) => (n > 0 ? (holder?.name ?? said.us) : said.gone) },
+          { head: columns.donor, share: 1.7, cell: ({ donorTree }) => donorTree?.label ?? '' },
         ]}
       />
       <Text style={look.heading}>{said.beside}</Text>
@@ -40,10 +42,10 @@ export function TracePaper({ trace, said, stages, sums }: TracePaperProps) {
           rows={trace.beside} keyOf={({ id, place }) => `${id} ${place.id}`}
           columns={[
             { head: columns.label, share: 2, cell: ({ label }) => label ?? said.noLabel },
-            { head: columns.stage, share: 2, cell: ({ stage }) => stages[stage] },
-            { head: columns.n, share: 1, isNumber: true, cell: ({ n }) => n },
+            { head: columns.stage, share: 3, cell: ({ stage }) => stages[stage] },
+            { head: columns.n, share: 1.2, isNumber: true, cell: ({ n }) => n },
             { head: columns.together, share: 4, cell: ({ path }) => path.join(' › ') },
-            { head: columns.when, share: 3, cell: ({ from, until }) => `${sayDay(from)} – ${until === null ? '' : sayDay(until)}` },
+            { head: columns.when, share: 3, cell: ({ from, until }) => days(from, until) },
             { head: columns.now, share: 4, cell: ({ n, nowPath }) => (n > 0 ? nowPath.join(' › ') : said.gone) },
           ]}
         />

@@ -23,13 +23,14 @@ export interface PaperSheetProps {
 export function PaperSheet({ paper, language, title, more, foot, pageOf, qrTo, children }: PaperSheetProps) {
   return (
     <Document title={title} language={language} creator="Sprigline" producer="Sprigline">
-      <Page size={paper} style={look.page}>
+      {/* The library’s other way of cutting pages lays out what is left anew for each of them: minutes for a long list. */}
+      <Page experimentalPagination size={paper} style={look.page}>
         <View fixed style={look.head}>
           <View>
             <Text style={look.headTitle}>{title}</Text>
             <Text style={look.headMore}>{more}</Text>
           </View>
-          {qrTo !== undefined && <QrCode says={qrTo} size={40} />}
+          {qrTo !== undefined && <QrCode says={qrTo} size={52} />}
         </View>
         <Text fixed style={look.foot}>{foot}</Text>
         <Text fixed style={look.pageNumber} render={({ pageNumber, totalPages }) => pageOf(pageNumber, totalPages)} />

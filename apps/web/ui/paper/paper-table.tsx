@@ -18,17 +18,18 @@ interface PaperTableProps<Row> {
 
 /** Rows that stay whole on a page, under a head that stands on each. */
 export function PaperTable<Row>({ columns, rows, keyOf }: PaperTableProps<Row>) {
+  const styles = columns.map(({ share, isNumber = false }, at) => [look.cell, { flexGrow: share, flexBasis: 0 }, !isNumber && columns[at - 1]?.isNumber ? look.afterNumber : {}]);
   return (
     <View>
       <View fixed style={look.rowHead}>
-        {columns.map(({ head, share, isNumber }) => (
-          <Text key={head} style={[look.cell, { flexGrow: share, flexBasis: 0 }, isNumber ? look.number : {}]}>{head}</Text>
+        {columns.map(({ head, isNumber = false }, at) => (
+          <Text key={head} style={[...(styles[at] ?? []), isNumber ? look.number : {}]}>{head}</Text>
         ))}
       </View>
       {rows.map((row) => (
         <View key={keyOf(row)} wrap={false} style={look.row}>
-          {columns.map(({ head, share, isNumber, cell }) => (
-            <View key={head} style={[look.cell, { flexGrow: share, flexBasis: 0 }, isNumber ? { alignItems: 'flex-end' } : {}]}>{asText(cell(row))}</View>
+          {columns.map(({ head, isNumber = false, cell }, at) => (
+            <View key={head} style={[...(styles[at] ?? []), isNumber ? { alignItems: 'flex-end' } : {}]}>{asText(cell(row), isNumber)}</View>
           ))}
         </View>
       ))}
@@ -36,7 +37,8 @@ export function PaperTable<Row>({ columns, rows, keyOf }: PaperTableProps<Row>) 
   );
 }
 
-const asText = (said: ReactNode): ReactNode => (typeof said === 'string' || typeof said === 'number' ? <Text>{said}</Text> : said);
+const asText = (said: ReactNode, isNumber: boolean): ReactNode =>
+  typeof said === 'string' || typeof said === 'number' ? <Text style={isNumber ? look.number : {}}>{said}</Text> : said;
 
 /** To write a number into. */
 export const WriteBox = () => <View style={look.box} />;

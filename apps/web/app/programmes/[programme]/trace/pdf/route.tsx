@@ -19,7 +19,11 @@ export async function GET(request: Request, { params }: { params: Promise<{ prog
   const { sums } = trace;
   return pdfAnswer(
     <PaperSheet paper={paperOf(address)} language="en" title={title} more={name} foot={t('asOf', { day: sayDay(trace.asOf) })} pageOf={(page, pages) => t('page', { page, pages })}>
-      <TracePaper trace={trace} said={said} stages={words.stage} sums={t('sums', { batches: sums.batches, plants: sums.plants, beside: sums.beside, outside: sums.givenOutside })} />
+      <TracePaper
+        trace={trace} said={said} stages={words.stage}
+        days={(from, until) => (until === null ? t('daysOpen', { from: sayDay(from) }) : t('days', { from: sayDay(from), until: sayDay(until) }))}
+        sums={t('sums', { batches: sums.batches, plants: sums.plants, beside: sums.beside, outside: sums.givenOutside })}
+      />
     </PaperSheet>,
     title,
   );
