@@ -2,12 +2,12 @@ import { v7 as newId } from 'uuid';
 
 /** @typedef {import('./client.mjs').Client} Client */
 /** @typedef {import('./records.mjs').Records} Records */
-/** @typedef {{ id: string, balance: number, place: { id: string } }} Alive */
+/** @typedef {{ id: string, balance: number, place: { id: string }, stand?: { name: string }, donorTree?: { id: string } }} Alive */
 
 /**
  * The autumn of 2026, after the sheet: a sticking night, rounds by phone that came late and
- * crossed each other, a failed timer, a tray held, a check at the site. It leaves something
- * to decide on the review list, and cuttings still to be stuck.
+ * crossed each other, a failed timer, a tray held, two trays that lost their labels, a check at
+ * the site. It leaves something to decide on the review list, and cuttings still to be stuck.
  *
  * @param {Client} owner
  * @param {Records} records
@@ -17,6 +17,7 @@ export async function workTheAutumn(owner, records) {
   await crossedRounds(owner);
   await troubleAtTheBench(owner);
   await checkAtTheSite(owner);
+  await labelsLost(owner);
   // A sheet for the next potting day, printed and not typed back yet.
   await owner.add('work-lists', { kind: 'pottingUp', asked: {} });
 }
@@ -68,6 +69,22 @@ async function troubleAtTheBench(owner) {
     { observedOn: '2026-11-14', saying: { kind: 'noted', batchId: potted.id, text: 'Looked over, nothing to report.' } },
   ]);
 }
+
+/** Two small trays of one stand fell off the bench: which plant is of which tree, nobody knows any more. @param {Client} owner */
+async function labelsLost(owner) {
+  const small = (await batchesAlive(owner, 'liner')).slice(3).filter(({ balance, donorTree }) => balance <= 9 && donorTree);
+  const one = small.find((each) => beside(each, small));
+  const other = one && beside(one, small);
+  if (!one || !other) throw new Error('The demo was not loaded: no two small batches of one stand are there to be mixed.');
+  const parts = [one, other].map(({ id, balance }) => ({ batchId: id, n: balance }));
+  await owner.log('desk', [{
+    observedOn: '2026-11-19', note: 'Trays knocked off the bench, tags on the floor.',
+    saying: { kind: 'mixed', toBatchId: newId(), placeId: one.place.id, parts, label: 'M001' },
+  }]);
+}
+
+/** Another batch of that stand, of another tree. @param {Alive} one @param {readonly Alive[]} all */
+const beside = (one, all) => all.find(({ stand, donorTree }) => stand?.name === one.stand?.name && donorTree?.id !== one.donorTree?.id);
 
 /** @param {Client} owner */
 async function checkAtTheSite(owner) {

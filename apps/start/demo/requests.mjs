@@ -20,7 +20,8 @@ export async function answerRequests(owner, { species, stands, partners }) {
   const rangers = await owner.add('requests', { ...juniper, outside: 'Thornber Rangers', plants: 12, mostPerDonor: 3, standIds: [stands.get('Corran Ridge')], askedOn: '2026-11-02', wantedOn: '2026-12-11' });
   await setAside(owner, rangers);
 
-  const [permission] = await owner.send('GET', owner.of('permissions'));
+  const permissions = await owner.send('GET', owner.of('permissions'));
+  const permission = permissions.find((/** @type {{ grantedBy: string }} */ { grantedBy }) => grantedBy === 'Harrowdale Commoners');
   const commoners = await owner.add('requests', { ...juniper, outside: 'Harrowdale Commoners', plants: 10, mostPerDonor: 2, askedOn: '2026-10-20', permissionId: permission.id });
   await setAside(owner, commoners);
   await despatch(owner, commoners);
