@@ -3,15 +3,17 @@ import { IncidentKind, Severity, Tap } from './entry/around.ts';
 import { Day, Id } from './shapes.ts';
 
 /** Which incidents are asked for. All given ones must hold. */
-export const IncidentQuery = z.object({
-  /** Told of this place, or of one that it lies in. */
-  placeId: Id.optional(),
-  /** At a place where it stood at the time. */
-  batchId: Id.optional(),
-  from: Day.optional(),
-  until: Day.optional(),
-  state: z.enum(['open', 'over']).optional(),
-});
+export const IncidentQuery = z
+  .object({
+    /** Told of this place, or of one that it lies in. */
+    placeId: Id.optional(),
+    /** At a place where it stood at the time. */
+    batchId: Id.optional(),
+    from: Day.optional(),
+    until: Day.optional(),
+    state: z.enum(['open', 'over']).optional(),
+  })
+  .refine(({ from, until }) => from === undefined || until === undefined || from <= until, { path: ['until'], error: 'must not lie before the first day' });
 export type IncidentQuery = z.infer<typeof IncidentQuery>;
 
 /** What went wrong at a place, from the latest known good until it was right again. */
