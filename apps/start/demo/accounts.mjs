@@ -21,6 +21,7 @@ export function accountsOf(secret) {
     owner: account('owner', 'Rowan H.'),
     coordinator: account('coordinator', 'Hazel B.'),
     volunteer: account('volunteer', 'Ash K.'),
+    partner: account('partner', 'Linnet C.'),
   };
 }
 
@@ -31,9 +32,9 @@ export function accountsOf(secret) {
  * @returns {string[]}
  */
 export function howToSignIn(secret) {
-  const { owner, coordinator, volunteer } = accountsOf(secret);
+  const { owner, coordinator, volunteer, partner } = accountsOf(secret);
   return [
     'The demo is Harrowdale: invented uplands, invented trees. Sign in as',
-    ...[coordinator, volunteer, owner].map(({ email, password }) => `  ${email.padEnd(34)} ${password}`),
+    ...[coordinator, volunteer, partner, owner].map(({ email, password }) => `  ${email.padEnd(34)} ${password}`),
   ];
 }

@@ -3,11 +3,11 @@ import pg from 'pg';
 import { accountsOf, HANDLE } from './accounts.mjs';
 import { bringSheet } from './bring-sheet.mjs';
 import { Client } from './client.mjs';
-import { makePeople } from './people.mjs';
+import { letPartnerIn, makePeople } from './people.mjs';
 import { makeRecords } from './records.mjs';
 import { workTheAutumn } from './autumn.mjs';
 import { keepTheHouse } from './places-at-work.mjs';
-import { answerRequests } from './requests.mjs';
+import { answerRequests, giveToCommoners } from './requests.mjs';
 
 /** @typedef {import('./accounts.mjs').Install} Install */
 
@@ -40,6 +40,8 @@ export async function loadDemo(install, ownerUrl) {
     await workTheAutumn(owner, records);
     await keepTheHouse(owner);
     await answerRequests(owner, records);
+    await giveToCommoners(owner, records);
+    await letPartnerIn(owner, app, install, records.partners.get('Harrowdale Commoners'));
   } finally {
     await app.close();
   }

@@ -13,9 +13,30 @@ import { readRecords } from './read-records.mjs';
 export async function makePeople(owner, app, { secret, baseUrl }) {
   const accounts = accountsOf(secret);
   for (const role of /** @type {const} */ (['coordinator', 'volunteer'])) {
-    const { link } = await owner.send('POST', owner.of('invitations'), { id: newId(), forName: accounts[role].name, role, seesExact: role === 'coordinator' });
-    const token = String(link).split('/').at(-1);
-    await new Client(app, baseUrl).send('POST', `/api/v1/invitations/${token}/account`, accounts[role]);
+    await join(owner, new Client(app, baseUrl), accounts[role], { role, seesExact: role === 'coordinator' });
   }
   for (const name of (await readRecords()).people) await owner.add('people', { name });
+}
+
+/**
+ * Somebody of the commoners, on whose land two of the stands and one of the sites lie.
+ *
+ * @param {Client} owner
+ * @param {Awaited<ReturnType<typeof import('@sprigline/api').createApi>>} app
+ * @param {import('./accounts.mjs').Install} install
+ * @param {string | undefined} partnerId
+ */
+export async function letPartnerIn(owner, app, { secret, baseUrl }, partnerId) {
+  await join(owner, new Client(app, baseUrl), accountsOf(secret).partner, { role: 'partner', partnerId });
+}
+
+/**
+ * @param {Client} owner
+ * @param {Client} newcomer
+ * @param {{ name: string, email: string, password: string }} account
+ * @param {object} invitation
+ */
+async function join(owner, newcomer, account, invitation) {
+  const { link } = await owner.send('POST', owner.of('invitations'), { id: newId(), forName: account.name, ...invitation });
+  await newcomer.send('POST', `/api/v1/invitations/${String(link).split('/').at(-1)}/account`, account);
 }

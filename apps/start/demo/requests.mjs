@@ -27,6 +27,20 @@ export async function answerRequests(owner, { species, stands, partners }) {
   await despatch(owner, commoners);
 }
 
+/**
+ * Pots for the commoners to keep until spring: in their hands, and not counted there yet.
+ *
+ * @param {Client} owner
+ * @param {Records} records
+ */
+export async function giveToCommoners(owner, { partners, stands }) {
+  const commoners = partners.get('Harrowdale Commoners');
+  const yard = await owner.add('places', { kind: 'partner', name: 'Commoners’ yard', partnerId: commoners, walkOrder: 91 });
+  const potted = await owner.send('GET', `${owner.of('batches')}?stage=potted&state=alive&standId=${stands.get('Skell Gill')}`);
+  const [batch] = potted.filter((/** @type {{ held: boolean, balance: number }} */ { held, balance }) => !held && balance >= 4);
+  await owner.log('desk', [{ observedOn: '2026-11-21', saying: { kind: 'givenOut', batchId: batch.id, n: 3, partnerId: commoners, toBatchId: newId(), placeId: yard, label: 'HC01' } }]);
+}
+
 /** What the pick proposes. @param {Client} owner @param {string} id */
 async function setAside(owner, id) {
   const { supplies } = await owner.send('GET', owner.of(`requests/${id}/plants`));

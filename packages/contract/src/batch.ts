@@ -8,6 +8,10 @@ import { BooksShown, FlagCode, MovementShown } from './written.ts';
 const Named = z.object({ id: z.uuid(), name: z.string() });
 const Labelled = z.object({ id: z.uuid(), label: z.string() });
 
+/** How a batch concerns a partner: of their stand, at their site, in their hands. */
+export const PartnerRelation = z.enum(['stand', 'site', 'hands']);
+export type PartnerRelation = z.infer<typeof PartnerRelation>;
+
 /** Which batches are asked for. All given ones must hold. */
 export const BatchQuery = PageQuery.extend({
   /** What stands there, and in all that lies in it. */
@@ -17,8 +21,8 @@ export const BatchQuery = PageQuery.extend({
   stickingId: Id.optional(),
   taxonId: Id.optional(),
   stage: Stage.optional(),
-  /** How it concerns a partner: of their stand, at their site, in their hands. */
-  relation: z.enum(['stand', 'site', 'hands']).optional(),
+  /** How they concern the partner who asks. */
+  relation: PartnerRelation.optional(),
   /** `alive`: with plants; `empty`: without. */
   state: z.enum(['alive', 'empty']).optional(),
 });
@@ -47,6 +51,8 @@ export const BatchInList = z.object({
   held: z.boolean(),
   unconfirmed: z.boolean(),
   calledOn: Day.nullable(),
+  /** How it concerns the partner who asks; empty for everybody else. */
+  relations: z.array(PartnerRelation),
 });
 export type BatchInList = z.infer<typeof BatchInList>;
 

@@ -5,7 +5,7 @@ export const HARROWDALE = '/programmes/harrowdale';
 export const demoUrl = (): string => process.env['E2E_URL'] ?? '';
 
 /** Signs in at the door of the demo. */
-export async function signIn(page: Page, who: 'coordinator' | 'volunteer' | 'owner'): Promise<void> {
+export async function signIn(page: Page, who: 'coordinator' | 'volunteer' | 'partner' | 'owner'): Promise<void> {
   await page.goto(`${demoUrl()}/sign-in`);
   await page.getByLabel('E-mail').fill(`${who}@harrowdale.example`);
   await page.getByLabel('Password', { exact: true }).fill(process.env[`E2E_${who.toUpperCase()}`] ?? '');

@@ -29,7 +29,7 @@ export default async function startProduct(): Promise<() => Promise<void>> {
   const empty = await start(['--', '--empty'], join(folder, 'empty'), '/set-up/');
 
   process.env['E2E_URL'] = addressIn(demo.said);
-  for (const who of ['coordinator', 'volunteer', 'owner']) process.env[`E2E_${who.toUpperCase()}`] = wordAfter(`${who}@harrowdale.example`, demo.said);
+  for (const who of ['coordinator', 'volunteer', 'partner', 'owner']) process.env[`E2E_${who.toUpperCase()}`] = wordAfter(`${who}@harrowdale.example`, demo.said);
   process.env['E2E_SETUP_LINK'] = /http\S+\/set-up\/\S+/.exec(empty.said)?.[0] ?? '';
 
   return async () => {

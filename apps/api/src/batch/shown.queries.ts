@@ -10,7 +10,8 @@ export const SHOWN = `
   CASE WHEN t.id IS NOT NULL THEN json_build_object('id', t.id, 'name', t.scientific_name) END AS taxon,
   CASE WHEN p.id IS NOT NULL THEN json_build_object('id', p.id, 'name', p.name) END AS place,
   k.stuck_on AS "stuckOn", s.balance, s.rooted_now AS "rootedNow", s.last_seen_on AS "lastSeenOn", s.last_look AS "lastLook",
-  s.not_found AS "notFound", s.held, s.unconfirmed, s.called_on AS "calledOn"`;
+  s.not_found AS "notFound", s.held, s.unconfirmed, s.called_on AS "calledOn",
+  ARRAY(SELECT r.relation FROM batch_partner r WHERE r.programme_id = b.programme_id AND r.batch_id = b.id AND r.partner_id = (SELECT this_partner()) ORDER BY 1) AS relations`;
 
 export const SHOWN_FROM = `
   batch b JOIN batch_state s ON s.programme_id = b.programme_id AND s.batch_id = b.id

@@ -32,6 +32,9 @@ export interface ActChoices {
   readonly toBatchId: string;
 }
 
+/** For acts that choose from nothing: a count, a check. */
+export const NO_CHOICES: ActChoices = { places: [], joinable: [], partners: [], partnerPlaces: [], label: undefined, stickings: [], recipes: [], newStickingId: '', toBatchId: '' };
+
 interface ActFieldsProps {
   readonly act: Act;
   readonly choices: ActChoices;

@@ -8,8 +8,12 @@ import { Section } from '../../ui/section.tsx';
 import { Species } from '../../ui/species.tsx';
 import { Tag } from '../../ui/tag.tsx';
 
-/** How the batch stands by the books. */
-export function BatchFacts({ programme, batch, rootedMeans }: { programme: string; batch: Batch; rootedMeans: string }) {
+/**
+ * How the batch stands by the books.
+ *
+ * @param isOpen whether the page of its place may be opened
+ */
+export function BatchFacts({ programme, batch, rootedMeans, isOpen = true }: { programme: string; batch: Batch; rootedMeans: string; isOpen?: boolean }) {
   const { batches: said, entries } = useMessages();
   const t = useTranslations('batches');
   const { books, place, rows, stage, labels, taxon, stuckOn, container, medium, setAside } = batch;
@@ -24,7 +28,7 @@ export function BatchFacts({ programme, batch, rootedMeans }: { programme: strin
           ...(stage === 'cutting' ? [{ term: said.facts.rooted, says: <>{rooted} <span className="block text-sm text-ink-soft">{t('rootedMeans', { sentence: rootedMeans })}</span></> }] : []),
           { term: said.facts.lastSeen, says: lastSeen && t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] }) },
           ...(notFound > 0 ? [{ term: said.facts.notFound, says: notFound }] : []),
-          { term: said.facts.place, says: place && <><RowLink href={pageOf(programme, 'places', place.id)}>{place.name}</RowLink> {rows && t('rows', { rows })}</> },
+          { term: said.facts.place, says: place && <>{isOpen ? <RowLink href={pageOf(programme, 'places', place.id)}>{place.name}</RowLink> : place.name} {rows && t('rows', { rows })}</> },
           // A mixture has no day and no tree of its own: each of its parts has, and leads there.
           ...(batch.isMixed ? [] : [{ term: said.facts.stuckOn, says: stuckOn && sayDay(stuckOn) }, { term: said.facts.species, says: taxon && <Species name={taxon.name} /> }]),
           ...(container ? [{ term: said.facts.container, says: container }] : []),

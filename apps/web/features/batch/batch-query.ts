@@ -1,9 +1,9 @@
 /** What the address of the list asks for. */
-export type BatchSearch = Readonly<Partial<Record<'placeId' | 'standId' | 'donorTreeId' | 'stage' | 'state' | 'after' | 'label', string>>>;
+export type BatchSearch = Readonly<Partial<Record<'placeId' | 'standId' | 'donorTreeId' | 'stage' | 'state' | 'relation' | 'after' | 'label', string>>>;
 
 export type Asked = Readonly<Partial<Record<(typeof FILTERS)[number], string>>>;
 
-const FILTERS = ['placeId', 'standId', 'donorTreeId', 'stage', 'state'] as const;
+const FILTERS = ['placeId', 'standId', 'donorTreeId', 'stage', 'state', 'relation'] as const;
 
 /** The filters alone; those with plants unless something else is said, since a bench is walked for what lives. */
 export function askedOf(search: BatchSearch): Asked {

@@ -2,15 +2,22 @@ import type { BatchInList } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { pageOf } from '../../lib/page-address.ts';
+import { RowLink } from '../../ui/row-link.tsx';
 import { Table } from '../../ui/table.tsx';
 import { Tag } from '../../ui/tag.tsx';
 import { BatchFlags } from './batch-flags.tsx';
 import { labelOf } from './line-nodes.ts';
+import { partnersAct } from './partners-act.ts';
 
-/** @param isOpen whether the batches' own pages may be opened */
-export function BatchTable({ programme, batches, isOpen }: { programme: string; batches: readonly BatchInList[]; isOpen: boolean }) {
+/** @param isForPartner with the one thing that a partner may write of each, where there is one */
+export function BatchTable({ programme, batches, isForPartner }: { programme: string; batches: readonly BatchInList[]; isForPartner: boolean }) {
   const { batches: said } = useMessages();
   const t = useTranslations('batches');
+  const toWrite = (batch: BatchInList) => {
+    const act = partnersAct(batch);
+    return act && <RowLink href={pageOf(programme, 'batches', batch.id, act)}>{said.acts[act]} <span className="sr-only">{labelOf(batch)}</span></RowLink>;
+  };
+  const rooted = ({ stage, rootedNow }: BatchInList) => stage === 'cutting' && (rootedNow ?? '–');
   return (
     <Table
       caption={said.caption}
@@ -18,11 +25,12 @@ export function BatchTable({ programme, batches, isOpen }: { programme: string; 
       rows={batches}
       keyOf={({ id }) => id}
       columns={[
-        { head: said.columns.label, cell: (batch) => <Tag {...(isOpen ? { href: pageOf(programme, 'batches', batch.id) } : {})}>{labelOf(batch)}</Tag> },
+        { head: said.columns.label, cell: (batch) => <Tag href={pageOf(programme, 'batches', batch.id)}>{labelOf(batch)}</Tag> },
         { head: said.columns.plants, isNumber: true, cell: ({ balance }) => balance },
+        ...(isForPartner && batches.some(partnersAct) ? [{ head: said.columns.toWrite, cell: toWrite }] : []),
         { head: said.columns.stage, cell: (batch) => <BatchFlags batch={batch} /> },
-        { head: said.columns.rooted, isNumber: true, cell: ({ stage, rootedNow }) => stage === 'cutting' && (rootedNow ?? '–') },
-        { head: said.columns.donor, cell: ({ donorTree }) => donorTree && <Tag {...(isOpen ? { href: pageOf(programme, 'donor-trees', donorTree.id) } : {})}>{donorTree.label}</Tag> },
+        ...(isForPartner && batches.every(({ stage }) => stage !== 'cutting') ? [] : [{ head: said.columns.rooted, isNumber: true, cell: rooted }]),
+        { head: said.columns.donor, cell: ({ donorTree }) => (donorTree === null ? isForPartner && <span className="text-ink-soft italic">{said.ofOurs.notTold}</span> : <Tag href={pageOf(programme, 'donor-trees', donorTree.id)}>{donorTree.label}</Tag>) },
         { head: said.columns.place, cell: ({ place, rows }) => place && [place.name, rows && t('rows', { rows })].filter(Boolean).join(', ') },
         { head: said.columns.seen, cell: ({ lastSeenOn }) => lastSeenOn && <span className="whitespace-nowrap">{sayDay(lastSeenOn)}</span> },
       ]}

@@ -16,5 +16,5 @@ export async function writeAct(programme: string, batchId: string, act: Act, bef
   const state = await submit(before, form, () => writeEntry(programme, entrySaid(form, actSaid(act, batchId, form)), isTicked(form, 'confirm')));
   if (!state.isDone) return state;
   await rememberWorkday(form, `${ENTRY}workdayId`);
-  redirect(`${pageOf(programme, 'batches', batchId)}#history`);
+  redirect(`${pageOf(programme, 'batches', batchId)}?wrote=${act}#history`);
 }

@@ -1,6 +1,5 @@
 import { Descent } from '@sprigline/contract';
 import { getMessages } from 'next-intl/server';
-import { pageOf } from '../../lib/page-address.ts';
 import { readIfAllowed } from '../../lib/read-if-allowed.ts';
 import { apiOf } from '../../lib/workplace.ts';
 import { LinkList } from '../../ui/link-list.tsx';
@@ -9,8 +8,15 @@ import { DescentBatches } from './descent-batches.tsx';
 import { StageCounts } from './stage-counts.tsx';
 import { StickingHeading } from './sticking-heading.tsx';
 
+interface DescentSectionProps {
+  readonly programme: string;
+  readonly treeId: string;
+  /** Address of the page that tells what stands at a place. */
+  readonly toPlace: (placeId: string) => string;
+}
+
 /** All that came of one wild tree: how many live at which stage, where they are planted, sticking by sticking. */
-export async function DescentSection({ programme, treeId }: { programme: string; treeId: string }) {
+export async function DescentSection({ programme, treeId, toPlace }: DescentSectionProps) {
   const [answer, { donorTrees: said }] = await Promise.all([readIfAllowed(apiOf(programme, 'donor-trees', treeId, 'descent'), Descent), getMessages()]);
   if (!answer) return null;
   const { stickings, plantsByStage, sites, mixtures } = answer.body;
@@ -22,7 +28,7 @@ export async function DescentSection({ programme, treeId }: { programme: string;
       </Section>
       {sites.length > 0 && (
         <Section heading={said.planted}>
-          <LinkList none="" links={sites.map(({ place, plants }) => ({ href: pageOf(programme, 'places', place.id), words: `${place.name}: ${plants}` }))} />
+          <LinkList none="" links={sites.map(({ place, plants }) => ({ href: toPlace(place.id), words: `${place.name}: ${plants}` }))} />
         </Section>
       )}
       {stickings.map((sticking) => (

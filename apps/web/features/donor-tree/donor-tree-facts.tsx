@@ -13,9 +13,11 @@ interface DonorTreeFactsProps {
   readonly tree: DonorTree;
   readonly stands: readonly Stand[];
   readonly taxa: readonly Taxon[];
+  /** Notes are for the house. */
+  readonly hasNote: boolean;
 }
 
-export function DonorTreeFacts({ programme, tree, stands, taxa }: DonorTreeFactsProps) {
+export function DonorTreeFacts({ programme, tree, stands, taxa, hasNote }: DonorTreeFactsProps) {
   const said = useMessages().donorTrees;
   const t = useTranslations('donorTrees');
   const age = [tree.ageClass && said.ageClass[tree.ageClass], tree.estimatedAgeYears && t('about', { years: tree.estimatedAgeYears })].filter(Boolean).join(', ');
@@ -29,7 +31,7 @@ export function DonorTreeFacts({ programme, tree, stands, taxa }: DonorTreeFacts
         { term: said.age, says: age === '' ? undefined : age },
         { term: said.fields.elevationBandM, says: tree.elevationBandM === null ? undefined : t('elevation', { from: tree.elevationBandM, to: tree.elevationBandM + 50 }) },
         { term: said.cell, says: <Cell cell={tree.cell} /> },
-        { term: said.fields.note, says: tree.note },
+        ...(hasNote ? [{ term: said.fields.note, says: tree.note }] : []),
       ]}
     />
   );

@@ -3,9 +3,10 @@ import { useMessages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { pageOf } from '../../lib/page-address.ts';
 import { ButtonLink } from '../../ui/button-link.tsx';
+import { RowLink } from '../../ui/row-link.tsx';
 import { Section } from '../../ui/section.tsx';
-import { Species } from '../../ui/species.tsx';
 import { Table } from '../../ui/table.tsx';
+import { SiteNumbers } from './site-numbers.tsx';
 
 const STAGES = ['cutting', 'liner', 'potted', 'planted'] as const;
 
@@ -19,25 +20,10 @@ export function OursOverview({ programme, ours }: { programme: string; ours: Our
       <p className="mb-8 text-ink-soft">{t('asOf', { day: sayDay(asOf) })} {partner.until && t('ends', { day: sayDay(partner.until) })}</p>
       <Section heading={said.sites}>
         {sites.length === 0 && <p>{said.noSites}</p>}
-        {sites.map(({ id, name, species }) => (
-          <div key={id} className="mb-6">
-            {species.length === 0 ? <p><strong>{name}</strong>: {said.nothingPlanted}</p> : (
-              <Table
-                caption={name}
-                keyOf={({ taxonId }) => taxonId ?? ''}
-                rows={species}
-                columns={[
-                  { head: said.siteHead.species, cell: ({ taxon, commonName }) => (taxon === null ? said.severalSpecies : commonName ?? <Species name={taxon} />) },
-                  { head: said.siteHead.planted, isNumber: true, cell: ({ planted }) => planted },
-                  { head: said.siteHead.alive, isNumber: true, cell: ({ alive }) => alive },
-                  { head: said.siteHead.notFound, isNumber: true, cell: ({ notFound }) => notFound },
-                  { head: said.siteHead.died, isNumber: true, cell: ({ died, thrownOut }) => died + thrownOut },
-                  { head: said.siteHead.missing, isNumber: true, cell: ({ unaccounted }) => unaccounted },
-                  { head: said.siteHead.donorTrees, isNumber: true, cell: ({ donorTrees }) => donorTrees },
-                  { head: said.siteHead.lastSeen, cell: ({ lastSeenOn }) => (lastSeenOn ? sayDay(lastSeenOn) : said.neverSeen) },
-                ]}
-              />
-            )}
+        {sites.map((site) => (
+          <div key={site.id} className="mb-6">
+            {site.species.length === 0 ? <p><strong>{site.name}</strong>: {said.nothingPlanted}</p> : <SiteNumbers site={site} />}
+            <p className="not-on-paper mt-2"><RowLink href={pageOf(programme, 'sites', site.id)}>{t('toSite', { name: site.name })}</RowLink></p>
           </div>
         ))}
       </Section>
@@ -49,7 +35,7 @@ export function OursOverview({ programme, ours }: { programme: string; ours: Our
             keyOf={({ id }) => id}
             rows={stands}
             columns={[
-              { head: said.standHead.stand, cell: ({ name }) => name },
+              { head: said.standHead.stand, cell: ({ id, name }) => <RowLink href={pageOf(programme, 'stands', id)}>{name}</RowLink> },
               { head: said.standHead.donorTrees, isNumber: true, cell: ({ donorTrees }) => donorTrees },
               { head: said.standHead.stuck, isNumber: true, cell: ({ stuck }) => stuck },
               ...STAGES.map((stage) => ({ head: said.standHead[stage], isNumber: true, cell: ({ plantsByStage }: Ours['stands'][number]) => plantsByStage[stage] ?? 0 })),
@@ -59,7 +45,7 @@ export function OursOverview({ programme, ours }: { programme: string; ours: Our
       </Section>
       <Section heading={said.hands}>
         <p className="mb-4">{t('handsSay', { plants: hands.plants, unconfirmed: hands.unconfirmed })}</p>
-        <ButtonLink look="quiet" href={pageOf(programme, 'batches')}>{said.toBatches}</ButtonLink>
+        <ButtonLink look="quiet" href={`${pageOf(programme, 'batches')}?relation=hands`}>{said.toBatches}</ButtonLink>
       </Section>
     </>
   );

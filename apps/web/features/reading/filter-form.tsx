@@ -12,12 +12,14 @@ interface FilterFormProps {
   readonly here: string;
   /** By what the funnels of this page are told apart, where that can be chosen. */
   readonly by?: Group;
+  /** What there is to choose from for that. */
+  readonly groups?: readonly Group[];
   /** What can be chosen on this page. */
   readonly names?: readonly FilterName[];
 }
 
 /** Narrows a reading. A plain form: what was chosen stands in the address, to be kept or handed on. */
-export function FilterForm({ choices, chosen, here, by, names = FILTERS }: FilterFormProps) {
+export function FilterForm({ choices, chosen, here, by, groups = GROUPS, names = FILTERS }: FilterFormProps) {
   const { readings: said } = useMessages();
   const options = optionsOf(choices, said.ageClass);
   return (
@@ -26,7 +28,7 @@ export function FilterForm({ choices, chosen, here, by, names = FILTERS }: Filte
         {names.filter((name) => options[name].length > 0).map((name) => (
           <Select key={name} name={name} label={said.fields[name]} chosen={chosen[name]} options={[{ id: '', name: said.all }, ...options[name]]} />
         ))}
-        {by && <Select name="by" label={said.fields.by} chosen={by} options={GROUPS.map((id) => ({ id, name: said.by[id] }))} />}
+        {by && <Select name="by" label={said.fields.by} chosen={by} options={groups.map((id) => ({ id, name: said.by[id] }))} />}
         <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
           <button className={buttonClass('quiet')}>{said.show}</button>
           {names.some((name) => chosen[name]) && <RowLink href={here}>{said.showAll}</RowLink>}

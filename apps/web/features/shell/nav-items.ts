@@ -73,12 +73,27 @@ const GROUPS: readonly NavGroup[] = [
   },
 ];
 
+/** What is theirs, and no way to anything else. */
+const FOR_PARTNERS: readonly NavGroup[] = [
+  {
+    name: 'work',
+    items: [
+      { name: 'home', path: [] },
+      { name: 'sites', path: ['sites'] },
+      { name: 'batches', path: ['batches'] },
+      { name: 'stands', path: ['stands'] },
+      { name: 'donorTrees', path: ['donor-trees'] },
+      { name: 'readings', path: ['readings', 'funnels'] },
+    ],
+  },
+];
+
 /** What a role finds in the navigation. The API has the last word on every page. */
 export function navFor(role: Role): readonly NavGroup[] {
-  if (role === 'partner') return [{ name: 'work', items: [{ name: 'home', path: [] }, { name: 'batches', path: ['batches'] }] }];
+  if (role === 'partner') return FOR_PARTNERS;
   const isDesk = role !== 'volunteer';
   return GROUPS.map((group) => ({ ...group, items: group.items.filter((item) => isDesk || !item.isForDesk) })).filter(({ items }) => items.length > 0);
 }
 
 /** The few that stand at the foot of a phone. */
-export const AT_HAND: readonly NavName[] = ['home', 'places', 'batches', 'donorTrees'];
+export const atHandFor = (role: Role): readonly NavName[] => (role === 'partner' ? ['home', 'sites', 'batches', 'donorTrees'] : ['home', 'places', 'batches', 'donorTrees']);

@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import type { ReactNode } from 'react';
 import { SignOutButton } from '../../../features/account/sign-out-button.tsx';
 import { FootBar } from '../../../features/shell/foot-bar.tsx';
-import { navFor } from '../../../features/shell/nav-items.ts';
+import { atHandFor, navFor } from '../../../features/shell/nav-items.ts';
 import { SideNav } from '../../../features/shell/side-nav.tsx';
 import { WhoIsHere } from '../../../features/shell/who-is-here.tsx';
 import { workplaceOf } from '../../../lib/workplace.ts';
@@ -30,7 +30,7 @@ export default async function ProgrammeLayout({ params, children }: ProgrammePar
           {children}
         </main>
       </div>
-      <FootBar programme={workplace.handle} groups={groups} />
+      <FootBar programme={workplace.handle} groups={groups} atHand={atHandFor(workplace.role)} />
     </div>
   );
 }

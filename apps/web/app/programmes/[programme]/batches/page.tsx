@@ -8,8 +8,9 @@ import { addressOf, askedOf, type BatchSearch, queryOf } from '../../../../featu
 import { BatchTable } from '../../../../features/batch/batch-table.tsx';
 import { FilterForm } from '../../../../features/batch/filter-form.tsx';
 import { FindForm } from '../../../../features/batch/find-form.tsx';
+import { PartnerWays } from '../../../../features/batch/partner-ways.tsx';
 import { batchWithLabel } from '../../../../features/batch/batch-with-label.ts';
-import { placesOf, standsOf } from '../../../../lib/lists.ts';
+import { atSite, placesOf, sitesOf, standsOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { placeChoices } from '../../../../lib/place-path.ts';
 import { readPart } from '../../../../lib/pages.ts';
@@ -36,18 +37,22 @@ export default async function BatchesPage({ params, searchParams }: BatchesPageP
   if (found) redirect(pageOf(programme, 'batches', found) as Route);
 
   const asked = askedOf(search);
-  const [{ items, after }, stands, places, { batches: said }] = await Promise.all([
+  const [{ items, after }, stands, places, sites, { batches: said }] = await Promise.all([
     readPart(`${apiOf(programme, 'batches')}?${queryOf(asked, search.after)}`, z.array(BatchInList)),
-    isPartner ? [] : standsOf(programme), isPartner ? [] : placesOf(programme), getMessages(),
+    isPartner ? [] : standsOf(programme), isPartner ? [] : placesOf(programme), isPartner && asked.placeId ? sitesOf(programme) : [], getMessages(),
   ]);
   return (
     <>
-      <PageHeading lead={said.lead} act={isDesk && <><ButtonLink href={pageOf(programme, 'stick')}>{said.stick}</ButtonLink><ButtonLink look="quiet" href={pageOf(programme, 'stick', 'opening')}>{said.opening}</ButtonLink></>}>
+      <PageHeading lead={isPartner ? said.ofOurs.lead : said.lead} act={isDesk && <><ButtonLink href={pageOf(programme, 'stick')}>{said.stick}</ButtonLink><ButtonLink look="quiet" href={pageOf(programme, 'stick', 'opening')}>{said.opening}</ButtonLink></>}>
         {said.title}
       </PageHeading>
-      {!isPartner && <FindForm label={search.label} />}
-      {!isPartner && <FilterForm asked={asked} stands={stands} places={placeChoices(places)} />}
-      {items.length === 0 ? <Empty>{said.empty}</Empty> : <BatchTable programme={programme} batches={items} isOpen={!isPartner} />}
+      {isPartner ? <PartnerWays programme={programme} asked={asked} at={atSite(sites, asked.placeId)?.name} /> : (
+        <>
+          <FindForm label={search.label} />
+          <FilterForm asked={asked} stands={stands} places={placeChoices(places)} />
+        </>
+      )}
+      {items.length === 0 ? <Empty>{isPartner ? said.ofOurs.empty : said.empty}</Empty> : <BatchTable programme={programme} batches={items} isForPartner={isPartner} />}
       {after && <div className="mt-6"><ButtonLink look="quiet" href={addressOf(asked, after)}>{said.more}</ButtonLink></div>}
     </>
   );

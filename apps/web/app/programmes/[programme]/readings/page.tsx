@@ -1,13 +1,16 @@
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
+import type { Route } from 'next';
+import { redirect } from 'next/navigation';
 import { AsOf } from '../../../../features/reading/as-of.tsx';
 import { ChosenWords } from '../../../../features/reading/chosen-words.tsx';
 import { DashboardParts } from '../../../../features/reading/dashboard-parts.tsx';
 import { readDashboard } from '../../../../features/reading/dashboard-reads.ts';
 import { FilterForm } from '../../../../features/reading/filter-form.tsx';
-import { afterIn, chosenIn, type Search } from '../../../../features/reading/reading-address.ts';
+import { afterIn, chosenIn, queryOf, type Search } from '../../../../features/reading/reading-address.ts';
 import { ReadingWays } from '../../../../features/reading/reading-ways.tsx';
 import { pageOf } from '../../../../lib/page-address.ts';
+import { workplaceOf } from '../../../../lib/workplace.ts';
 import { Empty } from '../../../../ui/empty.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 
@@ -20,6 +23,8 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
   const { programme } = await params;
   const search = await searchParams;
   const chosen = chosenIn(search);
+  // A partner reads stand by stand: the whole is for the house.
+  if ((await workplaceOf(programme)).role === 'partner') redirect(`${pageOf(programme, 'readings', 'funnels')}${queryOf(chosen)}` as Route);
   const [dashboard, { readings: said }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), getMessages(), getTranslations('dashboards')]);
   const { lines, choices } = dashboard;
   if (choices.seasons.length === 0 && lines.inAll.lines === 0) return <><PageHeading lead={said.lead}>{said.title}</PageHeading><Empty>{said.empty}</Empty></>;

@@ -11,7 +11,7 @@ export const generateMetadata = titled(({ sites }) => sites.title);
 
 export default async function SitesPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
-  const [{ isDesk }, sites, partners, { sites: said }] = await Promise.all([workplaceOf(programme), sitesOf(programme), partnersOf(programme), getMessages()]);
+  const [{ isDesk, role }, sites, partners, { sites: said }] = await Promise.all([workplaceOf(programme), sitesOf(programme), partnersOf(programme), getMessages()]);
   return (
     <ListPage
       title={said.title}
@@ -23,7 +23,7 @@ export default async function SitesPage({ params }: { params: Promise<{ programm
       columns={[
         { head: said.fields.name, cell: ({ id, name }) => <RowLink href={pageOf(programme, 'sites', id)}>{name}</RowLink> },
         { head: said.fields.land, cell: ({ land }) => land },
-        { head: said.fields.partnerId, cell: ({ partnerId }) => partnerId && nameIn(partners, partnerId) },
+        ...(role === 'partner' ? [] : [{ head: said.fields.partnerId, cell: ({ partnerId }: { partnerId: string | null }) => partnerId && nameIn(partners, partnerId) }]),
         { head: said.cell, cell: ({ cell }) => <Cell cell={cell} /> },
         { head: said.plotCount, isNumber: true, cell: ({ plots }) => plots.length },
       ]}

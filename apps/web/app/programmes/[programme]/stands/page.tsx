@@ -11,7 +11,7 @@ export const generateMetadata = titled(({ stands }) => stands.title);
 
 export default async function StandsPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
-  const [{ isDesk }, stands, partners, { stands: said }] = await Promise.all([workplaceOf(programme), standsOf(programme), partnersOf(programme), getMessages()]);
+  const [{ isDesk, role }, stands, partners, { stands: said }] = await Promise.all([workplaceOf(programme), standsOf(programme), partnersOf(programme), getMessages()]);
   return (
     <ListPage
       title={said.title}
@@ -22,7 +22,7 @@ export default async function StandsPage({ params }: { params: Promise<{ program
       keyOf={({ id }) => id}
       columns={[
         { head: said.fields.name, cell: ({ id, name }) => <RowLink href={pageOf(programme, 'stands', id)}>{name}</RowLink> },
-        { head: said.fields.partnerId, cell: ({ partnerId }) => partnerId && nameIn(partners, partnerId) },
+        ...(role === 'partner' ? [] : [{ head: said.fields.partnerId, cell: ({ partnerId }: { partnerId: string | null }) => partnerId && nameIn(partners, partnerId) }]),
         { head: said.cell, cell: ({ cell }) => <Cell cell={cell} /> },
       ]}
     />

@@ -4,6 +4,7 @@ import { getMessages } from 'next-intl/server';
 import { BatchActs } from '../../../../../features/batch/batch-acts.tsx';
 import { LineageNotice } from '../../../../../features/batch/lineage-notice.tsx';
 import { BatchFacts } from '../../../../../features/batch/batch-facts.tsx';
+import { BatchForPartner } from '../../../../../features/batch/batch-for-partner.tsx';
 import { BatchFlags } from '../../../../../features/batch/batch-flags.tsx';
 import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
 import { History } from '../../../../../features/batch/history.tsx';
@@ -20,31 +21,38 @@ import { Trail } from '../../../../../ui/trail.tsx';
 
 interface BatchPageProps {
   readonly params: Promise<{ programme: string; id: string }>;
+  readonly searchParams: Promise<{ wrote?: string }>;
 }
 
 const batchOf = (programme: string, id: string) => read(apiOf(programme, 'batches', id), Batch);
 
-export async function generateMetadata({ params }: BatchPageProps): Promise<Metadata> {
+export async function generateMetadata({ params }: Pick<BatchPageProps, 'params'>): Promise<Metadata> {
   const { programme, id } = await params;
   return { title: labelOf(await batchOf(programme, id)) };
 }
 
-export default async function BatchPage({ params }: BatchPageProps) {
-  const { programme, id } = await params;
-  const [batch, workplace, places, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), placesOf(programme), getMessages()]);
+export default async function BatchPage({ params, searchParams }: BatchPageProps) {
+  const [{ programme, id }, { wrote }] = await Promise.all([params, searchParams]);
+  const [batch, workplace, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), getMessages()]);
+  const isPartner = workplace.role === 'partner';
+  const places = isPartner ? [] : await placesOf(programme);
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'batches'), words: said.title }]} />
-      <PageHeading kind={said.kind} lead={<BatchFlags batch={batch} />} act={<ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?batchId=${id}`}>{trace.trace}</ButtonLink>}>
+      <PageHeading kind={said.kind} lead={<BatchFlags batch={batch} />} act={!isPartner && <ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?batchId=${id}`}>{trace.trace}</ButtonLink>}>
         <Tag>{labelOf(batch)}</Tag>
       </PageHeading>
-      <BatchActs programme={programme} batch={batch} />
-      <FamilyLine programme={programme} batch={batch} />
-      <LineageNotice programme={programme} batch={batch} isDesk={workplace.isDesk} />
-      <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
-      <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
-      <Stays stays={batch.stays} />
-      <Exposure exposure={batch.exposure} />
+      {isPartner ? <BatchForPartner programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} wrote={wrote} /> : (
+        <>
+          <BatchActs programme={programme} batch={batch} />
+          <FamilyLine programme={programme} batch={batch} />
+          <LineageNotice programme={programme} batch={batch} isDesk={workplace.isDesk} />
+          <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
+          <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
+          <Stays stays={batch.stays} />
+          <Exposure exposure={batch.exposure} />
+        </>
+      )}
     </>
   );
 }

@@ -19,30 +19,35 @@ export const generateMetadata = titled(({ donorTrees }) => donorTrees.one);
 
 export default async function DonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [tree, stands, taxa, { isDesk }, { donorTrees: said, trace }, t] = await Promise.all([
+  const [tree, stands, taxa, { isDesk, role }, { donorTrees: said, trace }, t] = await Promise.all([
     read(apiOf(programme, 'donor-trees', id), DonorTree), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(), getTranslations('donorTrees'),
   ]);
+  const isPartner = role === 'partner';
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'donor-trees'), words: said.title }, { href: pageOf(programme, 'stands', tree.standId), words: nameIn(stands, tree.standId) }]} />
       <PageHeading
         kind={t('kind', { stand: nameIn(stands, tree.standId) })}
-        act={
+        act={!isPartner && (
           <>
             <ButtonLink look="quiet" href={`${pageOf(programme, 'trace')}?donorTreeId=${id}`}>{trace.trace}</ButtonLink>
             {isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'donor-trees', id, 'edit')}>{said.change}</ButtonLink>}
           </>
-        }
+        )}
       >
         <Tag>{tree.label}</Tag>
       </PageHeading>
       <div className="mb-12">
-        <DonorTreeFacts programme={programme} tree={tree} stands={stands} taxa={taxa} />
+        <DonorTreeFacts programme={programme} tree={tree} stands={stands} taxa={taxa} hasNote={!isPartner} />
       </div>
-      <DescentSection programme={programme} treeId={id} />
-      <CloneSection programme={programme} treeId={id} isDesk={isDesk} />
-      <SightingSection programme={programme} treeId={id} />
-      <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />
+      <DescentSection programme={programme} treeId={id} toPlace={(placeId) => (isPartner ? `${pageOf(programme, 'batches')}?placeId=${placeId}` : pageOf(programme, 'places', placeId))} />
+      {!isPartner && (
+        <>
+          <CloneSection programme={programme} treeId={id} isDesk={isDesk} />
+          <SightingSection programme={programme} treeId={id} />
+          <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />
+        </>
+      )}
     </>
   );
 }

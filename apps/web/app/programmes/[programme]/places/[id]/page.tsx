@@ -63,7 +63,7 @@ async function BatchesHere({ programme, placeId, batches }: { programme: string;
   const more = batches - here.length;
   return (
     <Section heading={said.batches}>
-      {here.length > 0 && <BatchTable programme={programme} batches={here} isOpen />}
+      {here.length > 0 && <BatchTable programme={programme} batches={here} isForPartner={false} />}
       {more > 0 && <p className="mt-3">{t('moreBatches', { n: more })}</p>}
       <p className="not-on-paper mt-4"><ButtonLink look="quiet" href={`${pageOf(programme, 'batches')}?placeId=${placeId}`}>{said.allBatches}</ButtonLink></p>
     </Section>

@@ -1,5 +1,6 @@
-import { Site } from '@sprigline/contract';
+import { Ours, Site } from '@sprigline/contract';
 import { getMessages } from 'next-intl/server';
+import { OurSite } from '../../../../../features/ours/our-site.tsx';
 import { AddPlotForm } from '../../../../../features/site/add-plot-form.tsx';
 import { nameIn, partnersOf } from '../../../../../lib/lists.ts';
 import { newId } from '../../../../../lib/new-id.ts';
@@ -19,7 +20,8 @@ export const generateMetadata = titled(({ sites }) => sites.kind);
 
 export default async function SitePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [site, partners, { isDesk }, { sites: said }] = await Promise.all([read(apiOf(programme, 'sites', id), Site), partnersOf(programme), workplaceOf(programme), getMessages()]);
+  const [site, partners, { isDesk, role }, { sites: said }] = await Promise.all([read(apiOf(programme, 'sites', id), Site), partnersOf(programme), workplaceOf(programme), getMessages()]);
+  if (role === 'partner') return <OurSite programme={programme} site={site} ours={await read(apiOf(programme, 'ours'), Ours)} />;
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'sites'), words: said.title }]} />

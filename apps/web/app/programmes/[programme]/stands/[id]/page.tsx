@@ -20,34 +20,35 @@ export const generateMetadata = titled(({ stands }) => stands.kind);
 
 export default async function StandPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [stand, trees, partners, taxa, { isDesk }, { stands: said, words }] = await Promise.all([
+  const [stand, trees, partners, taxa, { isDesk, role }, { stands: said, words }] = await Promise.all([
     read(apiOf(programme, 'stands', id), Stand),
     read(`${apiOf(programme, 'donor-trees')}?standId=${encodeURIComponent(id)}&limit=200`, z.array(DonorTree)),
     partnersOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(),
   ]);
+  const isPartner = role === 'partner';
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'stands'), words: said.title }]} />
       <PageHeading
         kind={said.kind}
-        act={<><ButtonLink look="quiet" href={`${pageOf(programme, 'readings')}?standId=${id}`}>{said.reading}</ButtonLink>{isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'stands', id, 'edit')}>{said.change}</ButtonLink>}</>}
+        act={<><ButtonLink look="quiet" href={isPartner ? pageOf(programme, 'readings', 'stands', id) : `${pageOf(programme, 'readings')}?standId=${id}`}>{said.reading}</ButtonLink>{isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'stands', id, 'edit')}>{said.change}</ButtonLink>}</>}
       >
         {stand.name}
       </PageHeading>
       <div className="mb-12">
         <Facts
           facts={[
-            { term: said.fields.partnerId, says: stand.partnerId && nameIn(partners, stand.partnerId) },
+            ...(isPartner ? [] : [{ term: said.fields.partnerId, says: stand.partnerId && nameIn(partners, stand.partnerId) }]),
             { term: said.fields.sensitivity, says: words.sensitivity[`${stand.sensitivity as 0}`] },
             { term: said.cell, says: <Cell cell={stand.cell} /> },
-            { term: said.fields.note, says: stand.note },
+            ...(isPartner ? [] : [{ term: said.fields.note, says: stand.note }]),
           ]}
         />
       </div>
-      <ExactPlaceFacts programme={programme} noun="stands" id={id} isDesk={isDesk} />
+      {!isPartner && <ExactPlaceFacts programme={programme} noun="stands" id={id} isDesk={isDesk} />}
       <Section heading={said.trees}>
         {trees.length === 0 ? (
-          <Empty act={<ButtonLink href={`${pageOf(programme, 'donor-trees', 'new')}?standId=${id}`}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
+          <Empty act={!isPartner && <ButtonLink href={`${pageOf(programme, 'donor-trees', 'new')}?standId=${id}`}>{said.addTree}</ButtonLink>}>{said.noTrees}</Empty>
         ) : (
           <DonorTreeTable programme={programme} trees={trees} taxa={taxa} caption={said.trees} />
         )}

@@ -3,10 +3,11 @@ import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { notFound } from 'next/navigation';
 import { actChoices } from '../../../../../../features/batch/act-choices.ts';
-import { ActFields } from '../../../../../../features/batch/act-fields.tsx';
+import { ActFields, NO_CHOICES } from '../../../../../../features/batch/act-fields.tsx';
 import { isAct } from '../../../../../../features/batch/acts.ts';
 import { deadLabels } from '../../../../../../features/batch/dead-lines.tsx';
 import { labelOf } from '../../../../../../features/batch/line-nodes.ts';
+import { partnersAct } from '../../../../../../features/batch/partners-act.ts';
 import { WhatItIs } from '../../../../../../features/batch/what-it-is.tsx';
 import { writeAct } from '../../../../../../features/batch/write-act.action.ts';
 import { peopleOf } from '../../../../../../lib/lists.ts';
@@ -31,10 +32,14 @@ export async function generateMetadata({ params }: ActPageProps): Promise<Metada
 export default async function ActPage({ params }: ActPageProps) {
   const { programme, id, act } = await params;
   if (!isAct(act)) notFound();
-  const [batch, workplace, people, { batches: said }, t] = await Promise.all([
-    read(apiOf(programme, 'batches', id), Batch), workplaceOf(programme), peopleOf(programme), getMessages(), getTranslations('batches'),
+  const [batch, workplace, { batches: said }, t] = await Promise.all([
+    read(apiOf(programme, 'batches', id), Batch), workplaceOf(programme), getMessages(), getTranslations('batches'),
   ]);
-  const [choices, workdays] = await Promise.all([actChoices(programme, batch, act), workdayChoices(programme, workplace.today)]);
+  const isPartner = workplace.role === 'partner';
+  if (isPartner && act !== partnersAct(batch)) notFound();
+  // Partners tell what they saw themselves, of one batch.
+  const [choices, workdays, people] = isPartner ? [NO_CHOICES, undefined, []]
+    : await Promise.all([actChoices(programme, batch, act), workdayChoices(programme, workplace.today), peopleOf(programme)]);
   const cautions: Readonly<Partial<Record<string, string>>> = said.cautions;
   const label = labelOf(batch);
   return (
@@ -50,7 +55,7 @@ export default async function ActPage({ params }: ActPageProps) {
           send={said.sends[act]}
           today={workplace.today}
           zone={workplace.zone}
-          workdays={workdays}
+          {...(workdays && { workdays })}
           people={people.filter((person) => person.id !== workplace.me.personId)}
         >
           <ActFields act={act} choices={choices} isCutting={batch.stage === 'cutting'} />

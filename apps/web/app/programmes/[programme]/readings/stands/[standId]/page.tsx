@@ -11,7 +11,7 @@ import { speciesOf } from '../../../../../../features/reading/species-of.ts';
 import { TimeFigure } from '../../../../../../features/reading/time-figure.tsx';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
-import { apiOf } from '../../../../../../lib/workplace.ts';
+import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../../../ui/page-heading.tsx';
 import { Section } from '../../../../../../ui/section.tsx';
 import { Species } from '../../../../../../ui/species.tsx';
@@ -33,22 +33,24 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
   const search = await searchParams;
   const chosen = { ...chosenIn(search), standId };
   const query = queryOf(chosen);
+  const isPartner = (await workplaceOf(programme)).role === 'partner';
   const [funnels, diversity, holdings, choices, axis, { readings: said, dashboards: { time } }] = await Promise.all([
     read(`${apiOf(programme, 'readings', 'funnels')}${query}&by=stand`, Funnels),
     read(`${apiOf(programme, 'readings', 'diversity')}${query}`, Diversity),
-    read(`${apiOf(programme, 'readings', 'donors')}${query}&limit=200`, DonorHoldings),
+    // Both tell of benches, which are for the house.
+    isPartner ? undefined : read(`${apiOf(programme, 'readings', 'donors')}${query}&limit=200`, DonorHoldings),
     read(apiOf(programme, 'readings', 'choices'), ReadingChoices),
-    read(`${apiOf(programme, 'readings', 'time-axis')}${query}`, TimeAxis),
+    isPartner ? undefined : read(`${apiOf(programme, 'readings', 'time-axis')}${query}`, TimeAxis),
     getMessages(),
   ]);
   const name = choices.stands.find(({ id }) => id === standId)?.name;
   if (name === undefined) notFound();
-  const species = speciesOf(funnels, diversity, holdings);
+  const species = speciesOf(funnels, diversity, holdings ?? { donors: [] });
   return (
     <>
       <Trail steps={[{ href: `${pageOf(programme, 'readings')}${queryOf(chosenIn(search))}`, words: said.title }]} />
       <PageHeading kind={said.stand.kind}>{name}</PageHeading>
-      <FilterForm choices={choices} chosen={chosen} here={pageOf(programme, 'readings', 'stands', standId)} names={FILTERS.filter((filter) => filter !== 'standId')} />
+      <FilterForm choices={choices} chosen={chosen} here={pageOf(programme, 'readings', 'stands', standId)} names={FILTERS.filter((filter) => filter !== 'standId' && !(isPartner && (filter === 'placeId' || filter === 'recipeId')))} />
       <ChosenWords choices={choices} chosen={chosen} />
       <AsOf {...funnels} />
       {funnels.groups.length === 0 && <p className="mb-10">{Object.keys(chosen).length > 1 ? said.nothingChosen : said.stand.nothing}</p>}
@@ -61,7 +63,7 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
           <SpeciesReading programme={programme} stand={name} isOneOfMany={species.length > 1} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...chosen, by: 'stand', taxonId })}`} {...parts} />
         </article>
       ))}
-      {axis.points.length > 0 && <Section heading={time.heading} lead={time.lead}><TimeFigure axis={axis} csv={`${apiOf(programme, 'readings', 'time-axis.csv')}${query}`} /></Section>}
+      {axis && axis.points.length > 0 && <Section heading={time.heading} lead={time.lead}><TimeFigure axis={axis} csv={`${apiOf(programme, 'readings', 'time-axis.csv')}${query}`} /></Section>}
     </>
   );
 }
