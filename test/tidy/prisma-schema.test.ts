@@ -11,7 +11,7 @@ const SCHEMA = fileURLToPath(new URL('../../prisma/schema/', import.meta.url));
 
 /** What PostgreSQL calls a scalar of Prisma's that names no type of its own. */
 const PLAIN: Readonly<Record<string, string>> = {
-  String: 'text', Int: 'integer', Boolean: 'boolean', Bytes: 'bytea', Json: 'jsonb', Role: 'role', Stage: 'stage', Look: 'look',
+  String: 'text', Int: 'integer', BigInt: 'bigint', Boolean: 'boolean', Bytes: 'bytea', Json: 'jsonb', Role: 'role', Stage: 'stage', Look: 'look',
 };
 
 function columnsOfSchema(): Column[] {

@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.ts';
 import { BatchModule } from './batch/batch.module.ts';
 import { CloneModule } from './clone/clone.module.ts';
+import { ChangeModule } from './change/change.module.ts';
 import { ClimateModule } from './climate/climate.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
@@ -54,7 +55,7 @@ export class AppModule {
         SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
         LabelModule, RoundModule, ReviewModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
-        ReportModule,
+        ReportModule, ChangeModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -1,5 +1,6 @@
 export * from './audit.ts';
 export * from './batch.ts';
+export * from './change.ts';
 export * from './clone.ts';
 export * from './dashboard.ts';
 export * from './determination.ts';

@@ -4,6 +4,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Batch.descent": "All that came of a donor tree.",
   "Batch.list": "The newest first, in parts; the next part stands in `Link`. A partner gets those that concern them.",
   "Batch.one": "One batch: its family line, its books, its history and where it stood.",
+  "Change.since": "What changed, the oldest first, so that nothing is missed: entries and records, each by its kind and id, to be read again at its own address. Follow `Link` for ever: it always names the next part, also when nothing is new. A change written by somebody slow comes later, and never slips behind. A partner is told of what is theirs now: when a stand or a site becomes theirs, that is told, and its batches are read from the list; what is theirs no more is not told. A key is told of what its scopes read. After a stand or a species changed, cells of its donor trees may be other ones.",
   "Climate.at": "Day by day, the last 30 days unless told otherwise.",
   "Climate.csv": "Every reading of those days, those set aside with the reason.",
   "Climate.setAside": "A wrong reading stays readable, and is counted no more.",

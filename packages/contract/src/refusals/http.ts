@@ -9,6 +9,7 @@ export const HTTP_REFUSALS = {
   'http/bad-request': { status: 400, title: 'That cannot be read' },
   'http/quota-exceeded': { status: 429, title: 'Too many requests in a minute' },
   'http/bad-cursor': { status: 400, title: 'That is no place in the list' },
+  'http/restored': { status: 410, title: 'The data were restored from an earlier copy' },
   'http/json-only': { status: 415, title: 'Send JSON' },
   'http/busy': { status: 503, title: 'Busy with something long: try again in a minute' },
   'http/too-large': { status: 413, title: 'That is more than is taken at once' },
