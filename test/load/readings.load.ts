@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { largeProgramme, SIZES } from './large-programme.ts';
 import { asking, besides, type Measured, printRatios } from './ratios.ts';
-import { READINGS } from './readings.ts';
+import { readingsOf } from './readings.ts';
 
 // How readings grow with the programme around them. Ratios of one run are printed and compared with the bars by
 // eye; no time is asserted. The bars: a stand of two hundred donor trees three times the cheapest read, a trace two seconds.
@@ -12,7 +12,7 @@ test.each(Object.entries(SIZES).filter(([name]) => name.startsWith(SIZE)))('read
   const { api, volunteer: { headers } } = await largeProgramme(size);
   const cheapest = asking(api, headers, '/api/v1/me');
   const rows: Measured[] = [];
-  for (const [what, path] of Object.entries(READINGS).filter(([one]) => one.includes(ONLY))) {
+  for (const [what, path] of Object.entries(readingsOf(size)).filter(([one]) => one.includes(ONLY))) {
     rows.push(await besides(what, cheapest, asking(api, headers, `/api/v1/programmes/large-hills/${path}`)));
   }
   printRatios(name, rows);

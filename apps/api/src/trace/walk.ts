@@ -31,22 +31,31 @@ const BACK = (id: string, until: string): string => `
     JOIN movement o ON o.programme_id = $1 AND o.entry_id = i.entry_id AND o.batch_id <> i.batch_id AND o.effect IN ${LEAVES}
     WHERE i.programme_id = $1 AND i.batch_id = ${id} AND i.effect IN ${ARRIVES} AND i.day <= ${until}
     UNION ALL
-    SELECT s.from_batch_id, m.day FROM batch b
-    JOIN sticking s ON s.programme_id = $1 AND s.id = b.sticking_id AND s.opening_entry_id = b.opening_entry_id AND s.from_batch_id IS NOT NULL
-    JOIN movement m ON m.programme_id = $1 AND m.batch_id = b.id AND m.effect = 'stuck'
-    WHERE b.programme_id = $1 AND b.id = ${id} AND m.day <= ${until}
-    UNION ALL
-    SELECT b.parent_id, b.opened_on FROM batch b
-    WHERE b.programme_id = $1 AND b.id = ${id} AND b.parent_id IS NOT NULL AND b.opened_on <= ${until} AND ${IS_ORPHAN('b')}`;
+    SELECT up.id, up.day FROM batch b CROSS JOIN LATERAL (
+      SELECT s.from_batch_id AS id, m.day FROM sticking s
+      JOIN movement m ON m.programme_id = $1 AND m.batch_id = b.id AND m.effect = 'stuck'
+      WHERE s.programme_id = $1 AND s.id = b.sticking_id AND s.opening_entry_id = b.opening_entry_id AND s.from_batch_id IS NOT NULL AND m.day <= ${until}
+      UNION ALL
+      SELECT b.parent_id, b.opened_on WHERE b.parent_id IS NOT NULL AND b.opened_on <= ${until} AND ${IS_ORPHAN('b')}) up
+    WHERE b.programme_id = $1 AND b.id = ${id}`;
 
-/** There are plants, and no entry that stands says from where. */
+/** There are plants, and no entry that stands says from where: so they were found. Few ever are, which makes that the quick question. */
 function IS_ORPHAN(b: string): string {
-  return `EXISTS (SELECT FROM movement h WHERE h.programme_id = $1 AND h.batch_id = ${b}.id)
+  return `EXISTS (SELECT FROM movement h WHERE h.programme_id = $1 AND h.batch_id = ${b}.id AND h.effect = 'found')
       AND NOT EXISTS (SELECT FROM movement h WHERE h.programme_id = $1 AND h.batch_id = ${b}.id AND h.effect IN ('stuck', 'received', 'wentIn', 'splitIn', 'restuckIn', 'mixedIn', 'identifiedIn', 'givenIn'))`;
 }
 
+/** How near a batch is to what was asked about: itself, plants of it went there, plants came from there. */
+const RANK = { itself: 0, to: 1, from: 2 } as const;
+
+/** The way of a batch, from its rank. */
+export const WAY = (rank: string): string => `CASE ${rank} ${Object.entries(RANK).map(([way, n]) => `WHEN ${n} THEN '${way}'`).join(' ')} END`;
+
+/** Batches that led to what was asked about, and no more, have a rank of their own. */
+export const CAME_BEFORE = (rank: string): string => `${rank} <> ${RANK.to}`;
+
 /**
- * CTEs that follow the plants of `seed` both ways, and end in `line (id, way, perhaps, since)`.
+ * CTEs that follow the plants of `seed` both ways, and end in `line (id, rank, perhaps, since)`.
  *
  * Days matter: what a batch gave away before plants came into it can't have been those plants.
  * Acts of one day may have come in either order, so they count. A batch and a day are walked
@@ -62,12 +71,10 @@ export const WALK = `
     UNION
     SELECT e.id, e.day, f.perhaps FROM back f, LATERAL (${BACK('f.id', 'f.until')}) e),
   walked AS (
-    SELECT id, 'itself' AS way, 0 AS rank, perhaps, since FROM seed
-    UNION ALL SELECT id, 'to', 1, perhaps, since FROM forth
-    UNION ALL SELECT id, 'from', 2, perhaps, NULL FROM back),
-  line AS MATERIALIZED (
-    SELECT id, (array_agg(way ORDER BY rank))[1] AS way, min(rank) AS rank, bool_and(perhaps) AS perhaps, min(since) AS since
-    FROM walked GROUP BY id)`;
+    SELECT id, ${RANK.itself} AS rank, perhaps, since FROM seed
+    UNION ALL SELECT id, ${RANK.to}, perhaps, since FROM forth
+    UNION ALL SELECT id, ${RANK.from}, perhaps, NULL FROM back),
+  line AS (SELECT id, min(rank) AS rank, bool_and(perhaps) AS perhaps, min(since) AS since FROM walked GROUP BY id)`;
 
 /** Where plants of a batch of the line came from, batch by batch, as JSON. */
 export const CAME_FROM = `(SELECT coalesce(json_agg(json_build_object('id', x.id, 'label', x.label, 'n', x.n, 'day', x.day) ORDER BY x.day, x.label), '[]') FROM (
