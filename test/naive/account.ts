@@ -14,6 +14,7 @@ export interface Account {
   readonly calledOn: string | undefined;
   readonly strongLookOn: string | undefined;
   readonly sampledOn: string | undefined;
+  readonly lookedOverOn: string | undefined;
   readonly movements: readonly string[];
   readonly flags: readonly string[];
 }
@@ -31,6 +32,7 @@ export function realAccount(batch: BatchIdentity, books: Books): Account {
     calledOn: books.calledOn,
     strongLookOn: books.looks.strongOn,
     sampledOn: books.looks.sampledOn,
+    lookedOverOn: books.looks.lookedOverOn,
     movements: gathered(books.movements),
     flags: books.flags.map(asText).sort(),
   };
@@ -49,6 +51,7 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     calledOn: bench.calledOn,
     strongLookOn: bench.strongLookOn,
     sampledOn: bench.sampledOn,
+    lookedOverOn: bench.lookedOverOn,
     movements: gathered(bench.moved),
     flags: bench.flags.map(asText).sort(),
   };

@@ -22,6 +22,7 @@ export interface Bench {
   calledOn: string | undefined;
   strongLookOn: string | undefined;
   sampledOn: string | undefined;
+  lookedOverOn: string | undefined;
   /** The entries that met plants too many or too few: what another order might have avoided. */
   odd: string[];
 }
@@ -46,6 +47,7 @@ export const emptyBench = (batch: BatchIdentity, openingIsGone: boolean): Bench 
   calledOn: undefined,
   strongLookOn: undefined,
   sampledOn: undefined,
+  lookedOverOn: undefined,
   odd: [],
 });
 

@@ -28,7 +28,7 @@ export function say(draw: Act, batches: readonly BatchIdentity[], said: readonly
     case 18:
       return { kind: 'mixed', toBatchId, parts: [{ batchId, n }, { batchId: 'elsewhere', n: 1 }], placeId };
     case 19:
-      if (stage !== 'cutting') return { kind: 'noted', batchId };
+      if (stage !== 'cutting') return { kind: 'noted', batchId, lookedOver: draw.leavesNone ? true : undefined };
       return { kind: 'restuck', batchId, n, toBatchId, stickingId: 'second try', placeId };
     default:
       return { kind: 'identified', batchId, stickingId: 'known', toBatchId, n, placeId };

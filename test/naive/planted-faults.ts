@@ -16,6 +16,7 @@ const BOOKING: readonly Fault[] = [
   fault('taking more than is there goes unflagged', 'surplus.ts', "'took-more' : 'opening-withdrawn'", "'opening-withdrawn' : 'opening-withdrawn'"),
   fault('leaves none is not heard', 'book-fact.ts', 'return exit.leavesNone ?', 'return exit.leavesNone && false ?'),
   fault('a look from above is a strong one', 'looks.ts', "look !== 'look'", "look !== 'tug'"),
+  fault('a look over with nothing to report is no look', 'looks.ts', 'saying.lookedOver === true', 'false'),
   fault('the first strong look is taken for the last', 'looks.ts', '.sort().at(-1)', '.sort().at(0)'),
   fault('a sample sets the books', 'facts-of-batch.ts', 'sampleOf === undefined ?', "look !== undefined ?"),
   fault('a tree not found once is lost', 'book-check.ts', 'Math.min(ledger.notFound, check.notFound)', 'check.notFound'),

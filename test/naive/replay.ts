@@ -25,6 +25,9 @@ export function naiveReplay(batch: BatchIdentity, said: readonly Entry[]): Bench
     if (entry.clockUnsure === true) raise(bench, 'clock-unsure', entry);
   }
   for (const { observedOn, saying } of entries) {
+    if (saying.kind === 'died' || (saying.kind === 'noted' && saying.lookedOver)) {
+      if (saying.batchId === batch.id) bench.lookedOverOn = later(bench.lookedOverOn, observedOn);
+    }
     if (saying.kind !== 'counted' || saying.batchId !== batch.id) continue;
     if (saying.look === 'tug' || saying.look === 'lifted') bench.strongLookOn = later(bench.strongLookOn, observedOn);
     if (saying.sampleOf !== undefined) bench.sampledOn = later(bench.sampledOn, observedOn);

@@ -21,7 +21,7 @@ export async function booksInDatabase(sql: pg.Client, batchId: string): Promise<
     stays: await rows<Stay & pg.QueryResultRow>(`SELECT place_id AS "placeId", from_day AS from, entry_id AS "entryId" FROM stay WHERE batch_id = $1 ORDER BY seq`),
     rooted: { now: state.rooted_now, ever: state.rooted_ever },
     lastSeen: state.last_seen_on ? { day: state.last_seen_on, look: state.last_look } : undefined,
-    looks: { strongOn: state.strong_look_on, sampledOn: state.sampled_on },
+    looks: { strongOn: state.strong_look_on, sampledOn: state.sampled_on, lookedOverOn: state.looked_over_on },
     notFound: state.not_found,
     held: state.held,
     unconfirmed: state.unconfirmed,
@@ -43,4 +43,5 @@ interface StateRow {
   called_on?: string;
   strong_look_on?: string;
   sampled_on?: string;
+  looked_over_on?: string;
 }

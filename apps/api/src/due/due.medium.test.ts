@@ -102,7 +102,9 @@ describe('rounds', () => {
     expect(await due('kind=round')).toMatchObject([{ dueOn: '2026-01-08', wait: { days: 7, basis: 'above' } }]);
     await count10(one.batchId, '2026-02-01');
     expect(await kinds('kind=round'), 'half a walk is none').toEqual(['round 2026-01-08']);
-    await count10(other.batchId, '2026-01-31');
+    await desk.write([desk.entry('2026-01-31', { kind: 'noted', batchId: other.batchId, text: 'feed sticks put in' })]);
+    expect(await kinds('kind=round'), 'a note is no look').toEqual(['round 2026-01-08']);
+    await desk.write([desk.entry('2026-01-31', { kind: 'noted', batchId: other.batchId, lookedOver: true })]);
     expect(await kinds('kind=round')).toEqual([]);
     expect(await kinds('kind=round&until=2026-02-07')).toEqual(['round 2026-02-07']);
 

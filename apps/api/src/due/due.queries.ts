@@ -92,7 +92,7 @@ const LIVING = `
 WITH RECURSIVE counting AS (SELECT * FROM unnest($8::uuid[], $10::int[]) AS k (id, rank)),
 alive AS (
   -- A sample is a look too, though the books take no whole count from it.
-  SELECT s.batch_id, s.place_id, s.balance, s.rooted_now, s.rooted_ever, s.strong_look_on, s.called_on, s.held, b.stage, b.parent_id, b.opened_on, b.sticking_id,
+  SELECT s.batch_id, s.place_id, s.balance, s.rooted_now, s.rooted_ever, s.strong_look_on, s.called_on, s.held, s.looked_over_on, b.stage, b.parent_id, b.opened_on, b.sticking_id,
     greatest(coalesce(s.last_seen_on, b.opened_on), s.sampled_on, CASE WHEN s.not_found > 0 THEN (${SEARCHED}) END) AS looked_on
   FROM batch_state s JOIN batch b ON b.programme_id = $1 AND b.id = s.batch_id
   WHERE s.programme_id = $1 AND s.balance > 0 AND ($14::uuid IS NULL OR s.batch_id = $14)
@@ -123,7 +123,7 @@ SELECT
   CASE WHEN $12::int IS NULL THEN (SELECT coalesce(json_agg(r), '[]') FROM (
     SELECT place_id AS "placeId", count(*) AS batches, min(looked_on) AS "oldestLookOn" FROM (${WAITING}) waiting GROUP BY place_id) r) ELSE '[]' END AS "pottedThere",
   CASE WHEN 'round' = ANY ($9) THEN (SELECT coalesce(json_agg(r), '[]') FROM (
-    SELECT place_id AS "placeId", count(*) AS batches, sum(balance) AS plants, min(looked_on) AS "oldestLookOn" FROM alive GROUP BY place_id) r) ELSE '[]' END AS standing,
+    SELECT place_id AS "placeId", count(*) AS batches, sum(balance) AS plants, min(greatest(looked_on, looked_over_on)) AS "oldestLookOn" FROM alive GROUP BY place_id) r) ELSE '[]' END AS standing,
   CASE WHEN 'siteCheck' = ANY ($9) THEN (SELECT coalesce(json_agg(r), '[]') FROM (
     SELECT place_id AS "placeId", extract(year FROM planted_on - make_interval(months => $7::int - 1))::int AS "seasonYear", min(planted_on) AS "plantedOn",
       count(*) AS batches, sum(balance) AS plants, min(looked_on) AS "oldestLookOn" FROM planted GROUP BY 1, 2) r) ELSE '[]' END AS planted`;

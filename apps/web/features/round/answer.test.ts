@@ -3,7 +3,7 @@ import { answerTo, entriesOf, fieldsFor, slipIn } from './answer.ts';
 import { roundAfter, type RoundState } from './round-state.ts';
 import type { Stop } from './stop.ts';
 
-const words = { nothing: 'nothing to report', causes: { black: 'black base' } };
+const words = { causes: { black: 'black base' } };
 const stop: Stop = { batchId: 'b1', label: 'T1', stage: 'cutting', donor: null, stand: null, species: null, place: 'Tray 1', placeId: 'p', rows: null, held: false, openedOn: '2026-10-01', lastCount: null };
 const told = { said: 'seen', look: 'tug', numbers: { alive: 12, rooted: 3 }, dead: { black: 2 }, minute: 600 } as const;
 

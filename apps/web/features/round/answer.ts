@@ -55,9 +55,8 @@ function partsOf({ said, numbers, dead }: Answer): string[] {
 
 const causesIn = (dead: Dead): string[] => Object.keys(dead).filter((cause) => (dead[cause] ?? 0) > 0);
 
-/** Notes and causes are text, in the words of who looked. */
+/** Causes are text, in the words of who looked. */
 export interface SaidWords {
-  readonly nothing: string;
   readonly causes: Readonly<Record<string, string>>;
 }
 
@@ -83,7 +82,7 @@ export function entriesOf(answer: Answer, { day: observedOn, seenBy, workdayId }
 function sayingOf({ batchId, stage, look, numbers, dead }: Answer, part: string, words: SaidWords): EntryToSend['saying'] {
   const list = causesIn(dead).map((cause) => ({ n: dead[cause] ?? 0, cause: words.causes[cause] ?? cause, certainty: certaintyOf(cause) }));
   const { alive, rooted, callused, notFound, notLooked } = numbers;
-  if (part === 'fine') return { kind: 'noted', batchId, text: words.nothing };
+  if (part === 'fine') return { kind: 'noted', batchId, lookedOver: true };
   if (part !== 'seen') return { kind: 'died', batchId, n: dead[part] ?? 0, cause: words.causes[part] ?? part, certainty: certaintyOf(part) };
   if (stage === 'planted') return { kind: 'checked', batchId, alive: alive ?? 0, dead: list, notFound: notFound ?? 0, notLooked: notLooked ?? 0 };
   return {

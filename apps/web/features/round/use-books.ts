@@ -40,7 +40,7 @@ const NOTHING: Hearing = { heard: undefined, problem: undefined, isBusy: false, 
 
 /** Asks the books what they make of the answers, and saves them. */
 export function useBooks({ programme, placeId, taps, state: { draft }, step }: RoundProps & { state: RoundState; step: (next: RoundStep) => void }): Books {
-  const { causes, nothingToReport: nothing } = useMessages().entries;
+  const { causes } = useMessages().entries;
   const [hearing, hear] = useState<Hearing>(NOTHING);
   const [written, setWritten] = useState<readonly Saved[]>([]);
   const [placeWritten, setPlaceWritten] = useState<PlaceAnswer>();
@@ -48,7 +48,7 @@ export function useBooks({ programme, placeId, taps, state: { draft }, step }: R
 
   const answers = Object.values(draft.answers);
   const ofPlace = entriesOfPlace(placeId, draft.place, taps, draft);
-  const entries = [...ofPlace, ...answers.flatMap((answer) => entriesOf(answer, draft, { nothing, causes }))];
+  const entries = [...ofPlace, ...answers.flatMap((answer) => entriesOf(answer, draft, { causes }))];
   const confirm = answers.filter(({ batchId }) => confirmed.has(batchId)).flatMap(({ ids }) => Object.values(ids));
   const asked = JSON.stringify([entries, confirm]);
 

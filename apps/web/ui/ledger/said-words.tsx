@@ -48,7 +48,7 @@ export function useSaidWords(nameOf: (id: string) => string | undefined): (said:
       case 'incident':
         return [entries.incidents[said.what], entries.severities[said.severity], said.detail];
       case 'noted':
-        return [said.text, ...conditions(said.conditions ?? {}), said.measured && `${said.measured.what} ${said.measured.value} ${said.measured.unit}`];
+        return [said.lookedOver && entries.nothingToReport, said.text, ...conditions(said.conditions ?? {}), said.measured && `${said.measured.what} ${said.measured.value} ${said.measured.unit}`];
     }
   }
 

@@ -83,6 +83,8 @@ export const Noted = z
   .strictObject({
     kind: z.literal('noted'), ...subject, text: Prose.optional(),
     measured: z.strictObject({ what: Words, value: z.number(), unit: Words }).optional(),
+    /** Somebody stood before it and saw nothing to report: no count, but the place was walked. */
+    lookedOver: z.literal(true).optional(),
     /** At a place: what was found, tap by tap; what was not looked at is left out. */
     conditions: z.partialRecord(Tap, TapAnswer).optional(),
   })
@@ -90,4 +92,4 @@ export const Noted = z
   .refine((said) => said.conditions === undefined || (said.placeId !== undefined && Object.keys(said.conditions).length > 0), {
     path: ['conditions'], error: 'are told of a place, at least one of them',
   })
-  .refine((said) => said.text !== undefined || said.measured !== undefined || said.conditions !== undefined, { path: ['text'], error: 'say something, or measure something' });
+  .refine((said) => [said.text, said.measured, said.lookedOver, said.conditions].some((told) => told !== undefined), { path: ['text'], error: 'say something, or measure something' });

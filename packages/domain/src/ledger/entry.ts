@@ -211,6 +211,8 @@ export interface Incident {
 export interface Noted {
   readonly kind: 'noted';
   readonly batchId?: string | undefined;
+  /** Somebody stood before it and saw nothing to report. */
+  readonly lookedOver?: true | undefined;
 }
 
 /** The target leaves the books. `sawVersion` is the id of the entry or of the correction last seen. */

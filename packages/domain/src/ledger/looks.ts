@@ -1,4 +1,4 @@
-import type { Entry } from './entry.ts';
+import type { Entry, Saying } from './entry.ts';
 
 /** Days on which somebody looked, at all of a batch or at a sample. They move nothing in the books; what is due asks for them. */
 export interface Looks {
@@ -6,19 +6,26 @@ export interface Looks {
   readonly strongOn?: string | undefined;
   /** The last one at a sample. */
   readonly sampledOn?: string | undefined;
+  /** The last one that told no count: looked over with nothing to report, or some found dead. A round is walked by it, nothing else. */
+  readonly lookedOverOn?: string | undefined;
 }
 
 /**
- * When plants of one batch were last looked at strongly, and when as a sample.
+ * When plants of one batch were last looked at strongly, when as a sample, and when only looked over.
  *
- * @param standing effective entries that touch the batch, in any order; those that are no counts do no harm
+ * @param standing effective entries that touch the batch, in any order; those that are no looks do no harm
  */
 export function looksOf(batchId: string, standing: readonly Entry[]): Looks {
   const counts = standing.flatMap(({ observedOn, saying }) => (saying.kind === 'counted' && saying.batchId === batchId ? [{ ...saying, day: observedOn }] : []));
   return {
     strongOn: lastDay(counts.filter(({ look }) => look !== 'look')),
     sampledOn: lastDay(counts.filter(({ sampleOf }) => sampleOf !== undefined)),
+    lookedOverOn: lastDay(standing.filter(({ saying }) => isLookedOver(batchId, saying)).map(({ observedOn }) => ({ day: observedOn }))),
   };
 }
+
+/** Who finds dead ones has stood before the others, too. */
+const isLookedOver = (batchId: string, saying: Saying): boolean =>
+  (saying.kind === 'died' || (saying.kind === 'noted' && saying.lookedOver === true)) && saying.batchId === batchId;
 
 const lastDay = (counts: readonly { readonly day: string }[]): string | undefined => counts.map(({ day }) => day).sort().at(-1);
