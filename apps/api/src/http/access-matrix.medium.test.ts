@@ -35,8 +35,14 @@ const OPEN_TO_KEYS = ['', 'batches', 'labels', 'donor-trees', 'stands', 'sites',
 const api = await testApi();
 const ROUTES = routesOf(api);
 
+/** And those that they write. */
+const WRITTEN_BY_KEYS = ['donor-trees', 'trips', 'workdays', 'entries'];
+
 const outside = await member(api, 'owner', 'winterbeck');
 const gone = await member(api, 'owner');
+const endedPartner = newId();
+await asOwner(api, (sql) => sql.query(`INSERT INTO partner (programme_id, id, name, since) VALUES ($1, $2, 'Winterbeck Agency', '2024-01-01')`, [gone.programmeId, endedPartner]));
+const partnerGone = await member(api, 'partner');
 const CALLERS: Readonly<Record<string, Record<string, string>>> = {
   nobody: { origin: BASE_URL },
   volunteer: (await member(api, 'volunteer')).headers,
@@ -46,12 +52,19 @@ const CALLERS: Readonly<Record<string, Record<string, string>>> = {
   'owner of another programme': outside.headers,
   'key of the programme that reads all it can': await keyOf(api, { scopes: KEY_SCOPES.filter((scope) => scope.endsWith(':read')) }),
   'key of the programme that reads batches': await keyOf(api, { scopes: ['batches:read'] }),
+  'key of the programme with every scope': await keyOf(api, { scopes: [...KEY_SCOPES] }),
   'key of a partner': await keyOf(api, { ofPartner: true, scopes: [...PARTNER_SCOPES] }),
   'key of another programme': await keyOf(api, { programme: 'winterbeck', scopes: [...KEY_SCOPES] }),
   'key that was revoked': await keyOf(api, { isRevoked: true, scopes: [...KEY_SCOPES] }),
   'owner who was removed': gone.headers,
+  'partner who was removed': partnerGone.headers,
+  'partner whose time is over': (await member(api, 'partner', 'harrowdale', { partnerId: endedPartner })).headers,
+  'key of a partner whose time is over': await keyOf(api, { ofPartner: endedPartner, scopes: [...PARTNER_SCOPES] }),
 };
-await asOwner(api, (sql) => sql.query('UPDATE person SET left_at = now() WHERE id = $1', [gone.personId]));
+await asOwner(api, async (sql) => {
+  await sql.query('UPDATE person SET left_at = now() WHERE id = ANY ($1)', [[gone.personId, partnerGone.personId]]);
+  await sql.query(`UPDATE partner SET until = '2025-12-31' WHERE id = $1`, [endedPartner]);
+});
 
 function mayEnter(caller: string, route: Route): boolean {
   const name = nameOf(route);
@@ -66,6 +79,8 @@ function mayEnter(caller: string, route: Route): boolean {
       return route.method === 'GET' && mayEnter('volunteer', route) && OPEN_TO_KEYS.includes(nounOf(route));
     case 'key of the programme that reads batches':
       return route.method === 'GET' && ['', 'batches'].includes(nounOf(route));
+    case 'key of the programme with every scope':
+      return mayEnter('volunteer', route) && (route.method === 'GET' ? OPEN_TO_KEYS : WRITTEN_BY_KEYS).includes(nounOf(route));
     case 'key of a partner':
       return mayEnter('partner', route) && OPEN_TO_KEYS.includes(nounOf(route));
     case 'volunteer':
