@@ -11,7 +11,7 @@ export const CHANGE_KINDS = [
 export const ChangeKind = z.enum(CHANGE_KINDS);
 export type ChangeKind = z.infer<typeof ChangeKind>;
 
-/** Query of GET changes. What is not told: paper, imports, holds of a place and readings of a logger; read those where they are. */
+/** Query of GET changes. Not told: permissions, keys, invitations, printed lists, sheets that were brought, readings of loggers. */
 export const ChangesQuery = PageQuery.extend({
   /** `now` answers nothing but the place from which to follow: ask for it, read the lists, then follow. */
   from: z.enum(['start', 'now']).default('start'),

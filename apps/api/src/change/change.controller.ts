@@ -16,6 +16,7 @@ export class ChangeController {
    * written by somebody slow comes later, and never slips behind. A partner is told of what is theirs now: when a stand
    * or a site becomes theirs, that is told, and its batches are read from the list; what is theirs no more is not told.
    * A key is told of what its scopes read. After a stand or a species changed, cells of its donor trees may be other ones.
+   * Not told: permissions, keys, invitations, printed lists, sheets that were brought, readings of loggers.
    */
   @Get()
   @Allow(...MEMBERS, 'partner')

@@ -13,9 +13,11 @@ const FIRST = '/api/v1/programmes/harrowdale/changes';
 
 /** Somebody who follows the feed as the description says: by `Link`, for ever. */
 class Follower {
-  next = `${FIRST}?limit=3`;
+  next: string;
   readonly told: Change[] = [];
-  constructor(readonly headers: Record<string, string>) {}
+  constructor(readonly headers: Record<string, string>, limit = 3) {
+    this.next = `${FIRST}?limit=${limit}`;
+  }
 
   async ask(): Promise<Changes & { status: number; type?: string }> {
     const answer = await api.app.inject({ method: 'GET', url: this.next, headers: this.headers });
@@ -35,8 +37,8 @@ class Follower {
   }
 }
 
-const follow = async (headers: Record<string, string>): Promise<Follower> => {
-  const follower = new Follower(headers);
+const follow = async (headers: Record<string, string>, limit?: number): Promise<Follower> => {
+  const follower = new Follower(headers, limit);
   await follower.catchUp();
   return follower;
 };
@@ -158,7 +160,7 @@ describe('a partner', () => {
   });
 
   test('is told of what is theirs, without entries, authors or what others do', async () => {
-    const school = await follow((await member(api, 'partner', 'harrowdale', { partnerId: place.partnerId })).headers);
+    const school = await follow((await member(api, 'partner', 'harrowdale', { partnerId: place.partnerId })).headers, 1);
     const agency = await partner('Winterbeck Agency');
     const theirs = await follow(agency.person.headers);
     const yard = newId();
@@ -174,6 +176,7 @@ describe('a partner', () => {
     const schools = await school.catchUp();
     expect(schools).toEqual([thing('batch', batchId), ...[batchId, given].toSorted().map((id) => thing('batch', id))]);
     expect(schools.map(({ id: _, at: __, ...rest }) => rest)).toEqual(schools.map(() => ({ kind: 'batch', isMade: false, said: null, on: [] })));
+    expect(await school.catchUp()).toEqual([]);
     expect(await theirs.catchUp()).toEqual([thing('batch', given)]);
   });
 

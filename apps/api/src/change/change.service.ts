@@ -6,7 +6,7 @@ import type { Caller } from '../http/caller.ts';
 import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 import { ChangeQueries, type FeedPlace } from './change.queries.ts';
 
-/** Places looked through for one part. Few of them may concern a partner, so a part can be empty while there is more. */
+/** Places looked through for one part where few of them may concern the caller: a part can be empty while there is more. */
 const MOST_LOOKED_AT = 5_000;
 
 const LAST_ID = 'ffffffff-ffff-ffff-ffff-ffffffffffff';
@@ -37,16 +37,19 @@ export class ChangeService {
       if (from === 'now' && after === undefined) return { part: { items: [], last: keysOf({ place: lastPlace, id: LAST_ID }) }, isUpToDate: !moreWait };
 
       if (begin.place > lastPlace) throw new DomainError('http/restored', 'read everything anew, then follow from now on');
-      const upTo = Math.min(lastPlace, begin.place + MOST_LOOKED_AT);
+      const upTo = Math.min(lastPlace, begin.place + (isToldAll(caller) ? limit : MOST_LOOKED_AT));
       const rows = await this.queries.between(sql, caller, begin, upTo, kindsFor(caller), limit + 1);
       const { items, last } = partOf(rows, limit, keysOf);
       const told = items.map(({ place: _, ...change }) => change);
       // All that was looked through is told: the next part begins behind it, not behind the last thing that was told.
-      const onward = last ?? keysOf({ place: upTo, id: upTo === begin.place ? begin.id : LAST_ID });
+      const onward = last ?? keysOf({ place: upTo, id: LAST_ID });
       return { part: { items: told, last: onward }, isUpToDate: last === undefined && upTo >= lastPlace && !moreWait };
     });
   }
 }
+
+/** Nearly every place tells people of the programme something. */
+const isToldAll = ({ key, partnerId }: Caller): boolean => key === undefined && partnerId === undefined;
 
 const keysOf = ({ place, id }: FeedPlace): readonly string[] => [String(place), id];
 
