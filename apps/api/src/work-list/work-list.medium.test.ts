@@ -168,6 +168,19 @@ test('cards for a sticking night tell each bundle, what is left of it, and the t
   expect(second).toMatchObject({ donorTree: { label: 'CR-2' }, left: 180 });
 });
 
+test('what a partner keeps is on no list, unless one asks for that very place', async () => {
+  const garden = newId();
+  await desk.post('places', { id: garden, kind: 'partner', name: 'School garden', partnerId: place.partnerId });
+  const come = (label: string, placeId: string) =>
+    desk.entry('2026-11-10', { kind: 'received', batchId: newId(), stickingId: newId(), stage: 'liner', n: 2, source: 'opening', donorTreeId: place.donors[0], placeId, label });
+  expect(await desk.write([come('G1', garden), come('G2', place.bench)])).toMatchObject([{ status: 'written' }, { status: 'written' }]);
+  const labelsOf = async (asked: object) => ((await make('pottingUp', asked)).body as WorkList).lines.map(({ batch }) => batch.label);
+  const everywhere = await labelsOf({});
+  expect(everywhere).toContain('G2');
+  expect(everywhere).not.toContain('G1');
+  expect(await labelsOf({ placeId: garden })).toEqual(['G1']);
+});
+
 test('a partner sees no sheet, types none, and is not told the cards', async () => {
   const partner = desk.as(await member(api, 'partner', place.programme));
   const list = (await make('rootCheck', { days: 0 })).body as WorkList;
