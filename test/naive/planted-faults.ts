@@ -17,7 +17,7 @@ const BOOKING: readonly Fault[] = [
   fault('leaves none is not heard', 'book-fact.ts', 'return exit.leavesNone ?', 'return exit.leavesNone && false ?'),
   fault('a look from above is a strong one', 'looks.ts', "look !== 'look'", "look !== 'tug'"),
   fault('a look over with nothing to report is no look', 'looks.ts', 'saying.lookedOver === true', 'false'),
-  fault('the first strong look is taken for the last', 'looks.ts', '.sort().at(-1)', '.sort().at(0)'),
+  fault('the first strong look is taken for the last', 'looks.ts', 'day > known ? day', 'day < known ? day'),
   fault('a sample sets the books', 'facts-of-batch.ts', 'sampleOf === undefined ?', "look !== undefined ?"),
   fault('a tree not found once is lost', 'book-check.ts', 'Math.min(ledger.notFound, check.notFound)', 'check.notFound'),
   fault('a hold is not heard', 'holds.ts', 'if (holding.size > 0 && goesElsewhere(fact))', 'if (false)'),

@@ -16,16 +16,18 @@ export interface Looks {
  * @param standing effective entries that touch the batch, in any order; those that are no looks do no harm
  */
 export function looksOf(batchId: string, standing: readonly Entry[]): Looks {
-  const counts = standing.flatMap(({ observedOn, saying }) => (saying.kind === 'counted' && saying.batchId === batchId ? [{ ...saying, day: observedOn }] : []));
-  return {
-    strongOn: lastDay(counts.filter(({ look }) => look !== 'look')),
-    sampledOn: lastDay(counts.filter(({ sampleOf }) => sampleOf !== undefined)),
-    lookedOverOn: lastDay(standing.filter(({ saying }) => isLookedOver(batchId, saying)).map(({ observedOn }) => ({ day: observedOn }))),
-  };
+  let [strongOn, sampledOn, lookedOverOn]: (string | undefined)[] = [];
+  for (const { observedOn, saying } of standing) {
+    if (isLookedOver(batchId, saying)) lookedOverOn = later(lookedOverOn, observedOn);
+    if (saying.kind !== 'counted' || saying.batchId !== batchId) continue;
+    if (saying.look !== 'look') strongOn = later(strongOn, observedOn);
+    if (saying.sampleOf !== undefined) sampledOn = later(sampledOn, observedOn);
+  }
+  return { strongOn, sampledOn, lookedOverOn };
 }
 
 /** Who finds dead ones has stood before the others, too. */
 const isLookedOver = (batchId: string, saying: Saying): boolean =>
   (saying.kind === 'died' || (saying.kind === 'noted' && saying.lookedOver === true)) && saying.batchId === batchId;
 
-const lastDay = (counts: readonly { readonly day: string }[]): string | undefined => counts.map(({ day }) => day).sort().at(-1);
+const later = (known: string | undefined, day: string): string => (known === undefined || day > known ? day : known);

@@ -39,9 +39,10 @@ export class BookKeeper {
     if (!this.#before.has(batchId)) this.#before.set(batchId, this.#pages.batches.has(batchId) ? this.now(batchId) : undefined);
   }
 
-  /** What was known of a batch's books holds no more. */
-  forget(batchId: string): void {
-    this.#now.delete(batchId);
+  /** What was known of a batch's books holds no more: these do, or whatever a replay will say. */
+  turnTo(batchId: string, books?: Books): void {
+    if (books) this.#now.set(batchId, books);
+    else this.#now.delete(batchId);
   }
 
   changed(): ChangedBooks[] {

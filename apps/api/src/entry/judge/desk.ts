@@ -1,5 +1,5 @@
 import type { Discrepancy as Shown } from '@sprigline/contract';
-import { type BatchIdentity, DomainError, deskVerdict, type DeskVerdict, replay } from '@sprigline/domain';
+import { type BatchIdentity, type Books, DomainError, deskVerdict, type DeskVerdict, replay } from '@sprigline/domain';
 import type { BookKeeper } from '../books/book-keeper.ts';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownBatch } from '../pages/page-rows.ts';
@@ -23,14 +23,16 @@ export class DeskRefusal extends DomainError {
  * @param batches those that the entry says something of, with the one it opens
  * @throws DeskRefusal `batch/held`, `entry/needs-another-look`, and, unless confirmed,
  *   `entry/looks-wrong` and `entry/breaks-later-ones`
+ * @returns the books of each of them with the entry in it
  */
-export function refuseAtDesk(entry: StoredEntry, batches: readonly KnownBatch[], pages: OpenPages, keeper: BookKeeper, isConfirmed: boolean): void {
+export function refuseAtDesk(entry: StoredEntry, batches: readonly KnownBatch[], pages: OpenPages, keeper: BookKeeper, isConfirmed: boolean): ReadonlyMap<string, Books> {
   const root = rootIdOf(entry);
   const own = new Set([entry.id, root]);
   const verdicts = batches.map((batch) => {
     const before = pages.batches.has(batch.id) ? keeper.now(batch.id) : replay(batch satisfies BatchIdentity, []);
     const target = root === entry.id || pages.batchesOf(root).has(batch.id) ? [] : linesOf(root, pages);
-    return { batchId: batch.id, ...deskVerdict(before, keeper.with(batch, [...target, entry]), own) };
+    const after = keeper.with(batch, [...target, entry]);
+    return { batchId: batch.id, after, ...deskVerdict(before, after, own) };
   });
   const refused = found('refused', verdicts);
   if (refused.some(({ code }) => code === 'held-moved')) {
@@ -39,7 +41,7 @@ export function refuseAtDesk(entry: StoredEntry, batches: readonly KnownBatch[],
   if (refused.length > 0) throw new DeskRefusal('entry/needs-another-look', 'count again, or look at what was written before', refused);
 
   const asked = found('asked', verdicts);
-  if (asked.length === 0 || isConfirmed) return;
+  if (asked.length === 0 || isConfirmed) return new Map(verdicts.map(({ batchId, after }) => [batchId, after]));
   if (asked.some(({ entryId }) => !own.has(entryId))) {
     throw new DeskRefusal('entry/breaks-later-ones', 'look at the later entries listed, or write it all the same', asked);
   }

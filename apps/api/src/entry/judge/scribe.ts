@@ -1,5 +1,5 @@
 import type { NewEntry } from '@sprigline/contract';
-import { type Door, DomainError, touchedBatches } from '@sprigline/domain';
+import { type Books, type Door, DomainError, touchedBatches } from '@sprigline/domain';
 import type { Author } from '../author.ts';
 import { BookKeeper } from '../books/book-keeper.ts';
 import type { Opening } from '../opening/opened.ts';
@@ -78,9 +78,9 @@ export class Scribe {
     if (missing.length > 0 && door === 'desk') this.#refuseMissing(entry, missing);
 
     const opening = missing.length > 0 ? undefined : openingOf(entry, this.pages);
-    if (opening && door === 'desk') this.#refuseAtDesk(entry, opening);
+    const books = opening && door === 'desk' ? this.#refuseAtDesk(entry, opening) : undefined;
     this.additions.entries.push(entry);
-    if (opening) this.#enter(entry, opening);
+    if (opening) this.#enter(entry, opening, books);
     else this.additions.waits(entry, missing);
     return opening ? 'written' : 'waiting';
   }
@@ -110,19 +110,20 @@ export class Scribe {
     throw new DomainError('batch/unknown', 'no batch has this id', { batchId: id });
   }
 
-  #refuseAtDesk(entry: StoredEntry, opening: Opening): void {
+  #refuseAtDesk(entry: StoredEntry, opening: Opening): ReadonlyMap<string, Books> {
     const batches = this.#touchedBy(entry, opening).map((id) => this.#batch(id, opening));
-    refuseAtDesk(entry, batches, this.pages, this.keeper, this.writing.confirm.has(entry.id));
+    return refuseAtDesk(entry, batches, this.pages, this.keeper, this.writing.confirm.has(entry.id));
   }
 
-  #enter(entry: StoredEntry, opening: Opening): void {
+  /** @param books of what it touches, with it in them, if they are known already */
+  #enter(entry: StoredEntry, opening: Opening, books?: ReadonlyMap<string, Books>): void {
     const touched = this.#touchedBy(entry, opening);
     for (const batchId of touched) this.keeper.remember(batchId);
     // Only now, since what waits must not be in the books that are remembered.
     if (this.pages.isWaiting(entry.id)) this.#settle(entry.id);
     this.additions.open(opening);
     this.additions.touch(rootIdOf(entry), this.pages.add(entry));
-    for (const batchId of touched) this.keeper.forget(batchId);
+    for (const batchId of touched) this.keeper.turnTo(batchId, books?.get(batchId));
 
     // A correction of an entry that waits tells it where it belongs, or withdraws it.
     if (this.pages.isWaiting(rootIdOf(entry))) this.#settle(rootIdOf(entry));

@@ -10,6 +10,13 @@ const LOCKS = 256;
 const LOCK_WAIT_MS = 10_000;
 
 /**
+ * What writes looks up each thing by its key, whatever the programme. Left to itself the database makes a plan for each
+ * programme anew, which takes longer than the work; and for one that it has not counted yet, it expects a single row
+ * and reads all entries of that programme for each that it looks up.
+ */
+const PLANS = 'SET LOCAL plan_cache_mode = force_generic_plan';
+
+/**
  * Holds batches, entries and labels until the transaction ends, whether they are
  * there yet or not: what comes first must be seen by what names it later.
  *
@@ -21,7 +28,7 @@ const LOCK_WAIT_MS = 10_000;
 export async function lock(sql: UnitOfWork, programmeId: string, ids: Iterable<string>, isFirst = true): Promise<void> {
   const numbers = [...new Set([...ids].map(numberOf))].sort((a, b) => a - b);
   // Text, not parameters, since several statements go at once; every value is a number made here.
-  await sql.rows(`${isFirst ? `SET LOCAL lock_timeout = ${LOCK_WAIT_MS}; SAVEPOINT unlocked` : 'ROLLBACK TO SAVEPOINT unlocked'};
+  await sql.rows(`${isFirst ? `SET LOCAL lock_timeout = ${LOCK_WAIT_MS}; ${PLANS}; SAVEPOINT unlocked` : 'ROLLBACK TO SAVEPOINT unlocked'};
     SELECT pg_advisory_xact_lock(${hash(programmeId)}, n) FROM unnest('{${numbers.join(',')}}'::int[]) n`);
 }
 
