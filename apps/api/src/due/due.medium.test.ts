@@ -150,6 +150,11 @@ describe('potted and planted', () => {
     await desk.write([desk.entry('2026-10-04', { kind: 'checked', batchId: trees, alive: 3, notFound: 1 })]);
     expect(await due('kind=siteCheck')).toEqual([]);
     expect(await due('kind=siteCheck&until=2027-04-01')).toMatchObject([{ dueOn: '2027-03-31', check: 'secondSpring' }]);
+
+    // The tree is missed again, and lost: all were looked for once more.
+    at('2027-04-05');
+    await desk.write([desk.entry('2027-04-02', { kind: 'checked', batchId: trees, alive: 3, notFound: 1 })]);
+    expect(await due('kind=siteCheck&until=2028-12-31')).toMatchObject([{ dueOn: '2028-09-30', check: 'thirdYear', plants: 3 }]);
   });
 });
 

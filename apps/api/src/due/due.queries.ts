@@ -70,11 +70,18 @@ export interface LivingAsked {
   readonly seasonStartsIn: number;
 }
 
-/** A check that missed a tree is no look at the whole batch for the books, yet the site was walked: all were looked for. */
+/**
+ * A check that missed a tree is no look at the whole batch for the books, yet the site was walked: all were looked for.
+ * Nor is the one that missed it again, after which it is lost and nothing is missing any more.
+ */
 const SEARCHED = `
 SELECT max(on_day) FROM entry_touch t JOIN entry e ON e.programme_id = $1 AND e.id = t.entry_id AND e.kind = 'checked' AND NOT e.author_unverified ${AS_CORRECTED}
 WHERE t.programme_id = $1 AND t.batch_id = s.batch_id AND c.kind IS DISTINCT FROM 'withdrawn' AND said ->> 'batchId' = s.batch_id::text
   AND (said ->> 'alive')::int + coalesce((said ->> 'notFound')::int, 0) >= s.balance`;
+
+/** Since the last look at all of it, as the books take it. */
+const MISSED_AGAIN = `b.stage = 'planted' AND 'siteCheck' = ANY ($9) AND EXISTS (
+  SELECT FROM movement m WHERE m.programme_id = $1 AND m.batch_id = s.batch_id AND m.effect = 'unaccounted' AND m.day > coalesce(s.last_seen_on, b.opened_on))`;
 
 /** Potted batches that are due, but for those that may be put off: one walk through a nursery can make tens of thousands of them. */
 const WAITING = `
@@ -93,7 +100,7 @@ WITH RECURSIVE counting AS (SELECT * FROM unnest($8::uuid[], $10::int[]) AS k (i
 alive AS (
   -- A sample is a look too, though the books take no whole count from it.
   SELECT s.batch_id, s.place_id, s.balance, s.rooted_now, s.rooted_ever, s.strong_look_on, s.called_on, s.held, s.looked_over_on, b.stage, b.parent_id, b.opened_on, b.sticking_id,
-    greatest(coalesce(s.last_seen_on, b.opened_on), s.sampled_on, CASE WHEN s.not_found > 0 THEN (${SEARCHED}) END) AS looked_on
+    greatest(coalesce(s.last_seen_on, b.opened_on), s.sampled_on, CASE WHEN s.not_found > 0 OR (${MISSED_AGAIN}) THEN (${SEARCHED}) END) AS looked_on
   FROM batch_state s JOIN batch b ON b.programme_id = $1 AND b.id = s.batch_id
   WHERE s.programme_id = $1 AND s.balance > 0 AND ($14::uuid IS NULL OR s.batch_id = $14)
 ), planting AS (
