@@ -38,6 +38,8 @@ export class Diary {
   readonly told: { readonly what: string; readonly told: unknown; readonly own: unknown }[] = [];
   /** The last day on which a batch was counted, of what has arrived. */
   readonly lastLook = new Map<string, string>();
+  /** The last day on which it was tugged or lifted, of what has arrived. */
+  readonly lastTug = new Map<string, string>();
   /** What reports must say as of a day. */
   readonly figures: Figures[] = [];
   now = new Date('2025-10-01T08:00:00Z');
@@ -90,10 +92,12 @@ export class Diary {
   }
 
   #sawIn(entries: readonly Sent[]): void {
-    for (const { observedOn, saying: { kind, batchId } } of entries) {
+    for (const { observedOn, saying: { kind, batchId, look } } of entries) {
       if (typeof batchId !== 'string' || !['counted', 'stuck'].includes(kind)) continue;
-      const before = this.lastLook.get(batchId) ?? '';
-      this.lastLook.set(batchId, before > observedOn ? before : observedOn);
+      for (const days of look === 'tug' || look === 'lifted' ? [this.lastLook, this.lastTug] : [this.lastLook]) {
+        const before = days.get(batchId) ?? '';
+        days.set(batchId, before > observedOn ? before : observedOn);
+      }
     }
   }
 

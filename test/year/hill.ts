@@ -1,17 +1,22 @@
 import { newId } from '../support/people.ts';
 import type { Ground } from './beginning.ts';
 import type { Diary, Saying } from './diary.ts';
+import { siteChecks } from './due.ts';
 import { keepForReports } from './reports.ts';
 import { printed, typedBack } from './sheets.ts';
 import type { Pots } from './spring.ts';
 import type { Summer } from './summer.ts';
+import { dayAddsUp } from './workday.ts';
 
 /** Forty people plant on two plots; a check in the next summer misses some, and in autumn some of these again. */
 export async function hill(diary: Diary, ground: Ground, { potted }: Pots, { returned, held }: Summer): Promise<readonly string[]> {
   const trees = await plantingDay(diary, ground, [...potted.filter((batch) => batch !== held), returned]);
+  await siteChecks(diary);
   await firstCheck(diary, ground, trees);
+  await siteChecks(diary);
   keepForReports(diary, ground);
   await secondCheck(diary, trees);
+  await siteChecks(diary);
   return trees;
 }
 
@@ -26,7 +31,9 @@ async function plantingDay(diary: Diary, ground: Ground, from: readonly string[]
     kind: 'planted', batchId, toBatchId: trees[at], n: many[at], placeId: plotOf(at), label: `H${String(at + 1).padStart(2, '0')}`,
     positions: Array.from({ length: many[at] ?? 0 }, (_, place) => `r${at + 1} c${place + 1}`),
   }));
+  await printed(diary, 'plantingDay', { toPlaceId: ground.site }, from);
   await diary.write(sayings, { workdayId });
+  await dayAddsUp(diary, workdayId, { adults: 34, children: 6, peopleHours: 170, planted: many.reduce((sum, n) => sum + n, 0) });
   from.forEach((batch, at) => list.goOn(batch, trees[at] ?? '', 'planted', many[at] ?? 0, plotOf(at)));
   return trees;
 }
@@ -49,13 +56,12 @@ async function firstCheck(diary: Diary, ground: Ground, trees: readonly string[]
   await diary.write([{ kind: 'checked', placeId: ground.plots[0], alive: 40 }]);
 }
 
-/** Of those missed, every second batch is missed again, the others stand in the bracken after all. */
+/** All are looked at. Of those missed, every second batch is missed again, the others stand in the bracken after all. */
 async function secondCheck(diary: Diary, trees: readonly string[]): Promise<void> {
   const { list } = diary;
   diary.on('2027-09-18');
-  const again = trees.filter((_, at) => at % 3 === 0);
-  const sayings = again.map((batch, at): Saying => {
-    const missed = at % 2 === 0 ? 2 : 0;
+  const sayings = trees.map((batch, at): Saying => {
+    const missed = at % 6 === 0 ? 2 : 0;
     const alive = list.count(batch) - missed;
     if (missed > 0) diary.mustFlag('not-found-twice', batch);
     list.end(batch, missed, 'unaccounted');

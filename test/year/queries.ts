@@ -1,13 +1,29 @@
 import { readFileSync } from 'node:fs';
 import type { Route } from '../support/routes.ts';
 
+interface Schema {
+  readonly enum?: readonly string[];
+  readonly $ref?: string;
+}
+
 interface Parameter {
   readonly name: string;
   readonly in: string;
-  readonly schema: { readonly enum?: readonly string[] };
+  readonly schema: Schema;
 }
 
-const { paths } = JSON.parse(readFileSync(new URL('../../apps/api/openapi.json', import.meta.url), 'utf8')) as { paths: Record<string, { get?: { parameters?: readonly Parameter[] } }> };
+interface Described {
+  readonly paths: Readonly<Record<string, { readonly get?: { readonly parameters?: readonly Parameter[] } }>>;
+  readonly components: { readonly schemas: Readonly<Record<string, Schema>> };
+}
+
+const { paths, components } = JSON.parse(readFileSync(new URL('../../apps/api/openapi.json', import.meta.url), 'utf8')) as Described;
+
+/** What was told for a parameter, or, where it takes only some words and that is none of them, the first of those. */
+function valueOf({ enum: own, $ref }: Schema, told: string | undefined): string | undefined {
+  const words = own ?? components.schemas[$ref?.split('/').at(-1) ?? '']?.enum;
+  return words && !words.includes(told ?? '') ? words[0] : told;
+}
 
 /** A place to go on from is told by a list alone. */
 const LEFT_OUT = new Set(['after']);
@@ -34,7 +50,7 @@ export function parametersOf({ path }: Pick<Route, 'path'>): readonly Parameter[
 export function queriesOf(route: Route, known: Readonly<Record<string, string>>): readonly string[] {
   const own = lastPart(route.path);
   const put = new Map(parametersOf(route).map(({ name, schema }) => {
-    const value = known[`${own}?${name}`] ?? known[`?${name}`] ?? schema.enum?.[0];
+    const value = valueOf(schema, known[`${own}?${name}`] ?? known[`?${name}`]);
     if (value === undefined) throw new Error(`nobody told what to put for ${name} of ${route.path}`);
     return [name, `${name}=${encodeURIComponent(value)}`] as const;
   }));

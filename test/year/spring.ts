@@ -1,8 +1,10 @@
 import { newId } from '../support/people.ts';
 import type { Ground } from './beginning.ts';
 import type { Diary, Saying } from './diary.ts';
-import { callBySheet } from './sheets.ts';
+import { gradeChecks, movesOn, verdicts } from './due.ts';
+import { callBySheet, printed } from './sheets.ts';
 import { batchOf, type Tray } from './winter.ts';
+import { dayAddsUp } from './workday.ts';
 
 export interface Pots {
   /** Young plants of the trays that were sorted, by tray. */
@@ -12,6 +14,7 @@ export interface Pots {
 }
 
 const SORTED = 16;
+const MIXED_UNTIL = 18;
 
 /** Sixteen trays are sorted on one day, each in one act: lifted, back, died, thrown out, and one plant that nobody finds. */
 export async function sortTrays(diary: Diary, ground: Ground, trays: readonly Tray[]): Promise<readonly string[]> {
@@ -22,6 +25,7 @@ export async function sortTrays(diary: Diary, ground: Ground, trays: readonly Tr
     const tray = trays[at];
     if (tray) await sortOne(diary, ground, tray, liner, at);
   }
+  await movesOn(diary, trays.slice(SORTED));
   await emptiedByACount(diary, trays);
   await lostLabels(diary, ground, trays);
   return liners;
@@ -90,13 +94,23 @@ export async function pottingDay(diary: Diary, ground: Ground, trays: readonly T
   const from = [...liners, batchOf(trays, 18)];
   const potted = from.map(() => newId());
   const many = from.map((batch, at) => (at < liners.length ? list.count(batch) - 1 : 5));
+  await printed(diary, 'pottingUp', {}, toPot(diary, trays));
   const refused = await diary.send(diary.coordinator, [diary.entry({ kind: 'potted', batchId: from[0], toBatchId: newId(), n: 400, placeId: ground.potBench })], { door: 'desk' }, ['refused']);
   if (!refused[0]?.problem) throw new Error('more were potted than there are');
   await diary.write(from.map((batch, at) => ({ kind: 'potted', batchId: batch, toBatchId: potted[at], n: many[at], placeId: ground.potBench, label: `P${String(at + 1).padStart(2, '0')}` })), { workdayId });
+  await dayAddsUp(diary, workdayId, { adults: 9, children: 0, peopleHours: 54, potted: many.reduce((sum, n) => sum + n, 0) });
   from.forEach((batch, at) => list.goOn(batch, potted[at] ?? '', 'potted', many[at] ?? 0, ground.potBench));
 
   diary.on('2026-05-02');
   const over = [...trays.slice(0, 14), ...trays.slice(15, 16), ...trays.slice(19)].map(({ batch }) => batch).filter((batch) => list.count(batch) > 0);
   await callBySheet(diary, over);
+  await verdicts(diary, [...list.batches.values()].filter(({ id, stage }) => stage === 'cutting' && list.count(id) > 0).map(({ id }) => id));
+  await gradeChecks(diary, potted);
   return { liners, potted };
+}
+
+/** Young plants, and trays with roots in them: of those that plants were mixed from, nobody knows any more. */
+function toPot({ list }: Diary, trays: readonly Tray[]): string[] {
+  const young = [...list.batches.values()].filter(({ id, stage }) => stage === 'liner' && list.count(id) > 0).map(({ id }) => id);
+  return [...young, ...trays.slice(MIXED_UNTIL).map(({ batch }) => batch).filter((batch) => list.count(batch) > 0)];
 }

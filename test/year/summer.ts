@@ -1,6 +1,7 @@
 import { newId } from '../support/people.ts';
 import type { Ground } from './beginning.ts';
 import type { Diary } from './diary.ts';
+import { gradeChecks } from './due.ts';
 import type { Pots } from './spring.ts';
 import type { Tray } from './winter.ts';
 
@@ -40,6 +41,7 @@ async function potRound(diary: Diary, potted: readonly string[]): Promise<void> 
 async function gifts(diary: Diary, ground: Ground, potted: readonly string[]): Promise<void> {
   const [toSchool, atSchool, toFair] = [potted[3] ?? '', newId(), potted[4] ?? ''];
   diary.on('2026-05-16');
+  await gradeChecks(diary, potted);
   await diary.write([
     { kind: 'givenOut', batchId: toSchool, n: 4, partnerId: ground.school.id, toBatchId: atSchool, placeId: ground.school.bed, label: 'S01' },
     { kind: 'givenOut', batchId: toFair, n: 2, outside: 'The fair at Lowmire' },
@@ -48,6 +50,7 @@ async function gifts(diary: Diary, ground: Ground, potted: readonly string[]): P
   diary.list.end(toFair, 2, 'givenOut');
   diary.on('2026-05-30');
   await diary.phonesFindSignal();
+  await gradeChecks(diary, potted);
   await diary.write([{ kind: 'counted', batchId: atSchool, alive: 4, look: 'look' }]);
 }
 

@@ -1,7 +1,9 @@
 import { newId } from '../support/people.ts';
 import type { Donor, Ground } from './beginning.ts';
 import type { Diary, Sent } from './diary.ts';
-import { dueWhereTheTraysAre } from './due.ts';
+import { dueWhereTheTraysAre, firstChecks } from './due.ts';
+import { wentWrong } from './incidents.ts';
+import { dayAddsUp } from './workday.ts';
 
 /** A tray on sticking night: its batch, its sticking, and how many were felt to be rooted in February. */
 export interface Tray {
@@ -18,7 +20,7 @@ const WEEK_MS = 604_800_000;
 /** Four hundred cuttings are stuck by twelve people and three children, each with a phone or a pencil. */
 export async function stickingNight(diary: Diary, ground: Ground): Promise<Tray[]> {
   diary.on('2025-10-11', '19:00');
-  const { id: workdayId } = await diary.make<{ id: string }>('workdays', { day: diary.today, placeId: ground.bench, tasks: 'Sticking night', others: 0, children: 3, hours: 3.5 });
+  const { id: workdayId } = await diary.make<{ id: string }>('workdays', { day: diary.today, placeId: ground.bench, tasks: 'Sticking night', personIds: diary.volunteers.map(({ personId }) => personId), children: 3, hours: 3.5 });
   const trays = ground.donors.map((donor, at): Tray => ({ batch: newId(), sticking: newId(), donor, place: ground.trays[at] ?? '', rooted: 0 }));
   for (const [at, tray] of trays.entries()) {
     const saying = {
@@ -28,6 +30,7 @@ export async function stickingNight(diary: Diary, ground: Ground): Promise<Tray[
     await diary.send(diary.volunteer(at), [diary.entry(saying, { workdayId, line: at + 1 })], { door: 'outbox' });
     diary.list.come(tray.batch, tray.sticking, tray.donor.id, 'cutting', CUTTINGS, tray.place);
   }
+  await dayAddsUp(diary, workdayId, { adults: 12, children: 3, peopleHours: 42, stuck: trays.length * CUTTINGS });
   return trays;
 }
 
@@ -69,10 +72,12 @@ export async function winterRounds(diary: Diary, ground: Ground, trays: readonly
     if (diary.today === '2026-01-24') twoAtOneTray(diary, trays, dead);
     await diary.phonesFindSignal();
     await dueWhereTheTraysAre(diary, ground);
+    await firstChecks(diary, trays);
   }
   diary.on('2026-03-20');
   await diary.phonesFindSignal();
   await secondThoughts(diary, trays);
+  await wentWrong(diary, ground, trays);
 }
 
 /** The round tells what lives, and what was found dead; first tugs at the end of February tell roots. */
