@@ -7,7 +7,7 @@ export interface LandownerRows extends Record<string, unknown> {
   readonly name: string;
   readonly trees: LandownerTree[];
   readonly owed: number;
-  /** Null where they are no partner of the programme. */
+  /** Null where they are no partner of the programme, and no request is for what is owed to them. */
   readonly givenBack: number | null;
 }
 type Kind = LandownerReport['subject']['kind'];
@@ -30,9 +30,9 @@ const NAMES: Readonly<Record<Kind, string>> = {
   permission: 'SELECT p.land::text AS name, s.partner_id FROM permission p LEFT JOIN stand s ON s.programme_id = $1 AND s.id = p.stand_id WHERE p.programme_id = $1 AND p.id = $2',
 };
 const OWED: Readonly<Record<Kind, string>> = {
-  stand: 'SELECT plants_owed_back FROM permission WHERE programme_id = $1 AND stand_id = $2 AND valid_from <= $3',
-  partner: `SELECT p.plants_owed_back FROM permission p JOIN stand s ON s.programme_id = $1 AND s.id = p.stand_id WHERE p.programme_id = $1 AND s.partner_id = $2 AND p.valid_from <= $3`,
-  permission: 'SELECT plants_owed_back FROM permission WHERE programme_id = $1 AND id = $2 AND valid_from <= $3',
+  stand: 'SELECT id, plants_owed_back FROM permission WHERE programme_id = $1 AND stand_id = $2 AND valid_from <= $3',
+  partner: `SELECT p.id, p.plants_owed_back FROM permission p JOIN stand s ON s.programme_id = $1 AND s.id = p.stand_id WHERE p.programme_id = $1 AND s.partner_id = $2 AND p.valid_from <= $3`,
+  permission: 'SELECT id, plants_owed_back FROM permission WHERE programme_id = $1 AND id = $2 AND valid_from <= $3',
 };
 
 const sum = (which: string): string => `coalesce(sum(n) FILTER (WHERE ${which}), 0)::int`;
@@ -72,7 +72,13 @@ WITH RECURSIVE trees AS (${TREES[kind]}),
     GROUP BY 1, 2),
   took AS (
     SELECT u.donor_tree_id, sum(u.cuttings)::int AS taken FROM trees JOIN bundle u ON u.programme_id = $1 AND u.donor_tree_id = trees.id
-    JOIN trip t ON t.programme_id = $1 AND t.id = u.trip_id AND t.went_on <= $3 ${kind === 'permission' ? 'AND t.permission_id = $2' : ''} GROUP BY 1)
+    JOIN trip t ON t.programme_id = $1 AND t.id = u.trip_id AND t.went_on <= $3 ${kind === 'permission' ? 'AND t.permission_id = $2' : ''} GROUP BY 1),
+  owed AS (${OWED[kind]}),
+  -- What was despatched for these permissions; a partner has been given the rest without a request.
+  gone_back AS (
+    SELECT d.entry_id, m.n FROM request q JOIN despatch d ON d.programme_id = $1 AND d.request_id = q.id
+    JOIN movement m ON m.programme_id = $1 AND m.entry_id = d.entry_id AND m.batch_id = d.batch_id AND m.effect IN ('wentOn', 'givenOut', 'givenAcross') AND m.day <= $3
+    WHERE q.programme_id = $1 AND q.permission_id IN (SELECT id FROM owed))
 SELECT about.name,
   (SELECT coalesce(json_agg(x ORDER BY x.stand, x.label), '[]') FROM (
     SELECT d.id, d.label, st.name AS stand, t.scientific_name AS taxon, coalesce(took.taken, 0) + coalesce(came."takenUntold", 0) AS taken, coalesce(came.stuck, 0) AS stuck, coalesce(came.received, 0) AS received,
@@ -83,10 +89,10 @@ SELECT about.name,
     FROM donor_tree d JOIN stand st ON st.programme_id = $1 AND st.id = d.stand_id JOIN taxon t ON t.programme_id = $1 AND t.id = d.taxon_id
     LEFT JOIN came ON came.donor_tree_id = d.id LEFT JOIN took ON took.donor_tree_id = d.id LEFT JOIN alive_at ON alive_at.donor_tree_id = d.id
     WHERE d.programme_id = $1 AND d.id IN (SELECT id FROM trees) AND (took.taken > 0 OR came.donor_tree_id IS NOT NULL)) x) AS trees,
-  (SELECT coalesce(sum(plants_owed_back), 0)::int FROM (${OWED[kind]}) owed) AS owed,
-  CASE WHEN about.partner_id IS NOT NULL THEN (
-    SELECT coalesce(sum(m.n), 0)::int FROM batch_partner h JOIN movement m ON m.programme_id = $1 AND m.batch_id = h.batch_id AND m.effect = 'givenIn' AND m.day <= $3
-    WHERE h.programme_id = $1 AND h.partner_id = about.partner_id AND h.relation = 'hands') END AS "givenBack"
+  (SELECT coalesce(sum(plants_owed_back), 0)::int FROM owed) AS owed,
+  CASE WHEN about.partner_id IS NOT NULL OR EXISTS (SELECT FROM request WHERE programme_id = $1 AND permission_id IN (SELECT id FROM owed)) THEN (SELECT coalesce(sum(n), 0)::int FROM gone_back)
+    + (SELECT coalesce(sum(m.n), 0)::int FROM batch_partner h JOIN movement m ON m.programme_id = $1 AND m.batch_id = h.batch_id AND m.effect = 'givenIn' AND m.day <= $3
+      WHERE h.programme_id = $1 AND h.partner_id = about.partner_id AND h.relation = 'hands' AND m.entry_id NOT IN (SELECT entry_id FROM gone_back)) END AS "givenBack"
 FROM (${NAMES[kind]}) about`;
 
 @Injectable()

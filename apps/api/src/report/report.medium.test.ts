@@ -11,7 +11,7 @@ const seeing = desk.as(await member(api, 'coordinator', 'harrowdale', { seesExac
 
 // CR-1: 60 stuck, 5 die, 30 lifted, 20 of them potted, 12 of these planted in October 2026, 3 given to a stranger.
 // CR-2: 40 stuck, 10 lifted, 4 of them planted; six weeks later all 16 planted trees are checked.
-const id = { L: newId(), P: newId(), T: newId(), K: newId(), U: newId(), S: newId(), permission: newId(), request: newId() };
+const id = { L: newId(), P: newId(), T: newId(), K: newId(), U: newId(), S: newId(), permission: newId(), request: newId(), back: newId() };
 const stuck = { one: '', two: '' };
 
 beforeAll(async () => {
@@ -77,6 +77,14 @@ describe('a landowner', () => {
     expect((await landowner(`standId=${place.standId}`, seeing)).owed).toEqual({ plants: 25, givenBack: 2 });
     const byPermission = await landowner(`permissionId=${id.permission}`, seeing);
     expect(byPermission).toMatchObject({ subject: { kind: 'permission', name: 'Corran common' }, sum: { taken: 400, stuck: 100 }, owed: { plants: 25 } });
+    // Three went to the fair for a request that names the permission, and so did the partner's two, which count once.
+    await asOwner(api, async (sql) => {
+      await sql.query(`INSERT INTO request (programme_id, id, outside, taxon_id, stage, plants, asked_on, permission_id, state, gone_on) VALUES ($1, $2, 'Thornber fair', $3, 'potted', 5, '2026-05-01', $4, 'gone', '2026-06-02')`, [place.programmeId, id.back, place.taxonId, id.permission]);
+      await sql.query(`INSERT INTO despatch (programme_id, request_id, entry_id, batch_id)
+        SELECT programme_id, $2, id, $3 FROM entry WHERE programme_id = $1 AND kind = 'givenOut'`, [place.programmeId, id.back, id.P]);
+    });
+    expect((await landowner(`standId=${place.standId}`, seeing)).owed).toEqual({ plants: 25, givenBack: 5 });
+    expect((await landowner(`permissionId=${id.permission}&asOf=2026-06-01`, seeing)).owed).toEqual({ plants: 25, givenBack: 2 });
     expect((await desk.as(place.volunteer).get(`reports/landowner?permissionId=${id.permission}`)).body).toMatchObject({ type: '/problems/place/grant-needed' });
     expect((await desk.get(`reports/landowner?standId=${newId()}`)).status).toBe(404);
     expect((await desk.get('reports/landowner')).status).toBe(422);
