@@ -19,6 +19,7 @@ export async function answerRequests(owner, { species, stands, partners }) {
 
   const rangers = await owner.add('requests', { ...juniper, outside: 'Thornber Rangers', plants: 12, mostPerDonor: 3, standIds: [stands.get('Corran Ridge')], askedOn: '2026-11-02', wantedOn: '2026-12-11' });
   await setAside(owner, rangers);
+  await owner.send('PUT', owner.of(`requests/${rangers}/state`), { state: 'promised' }, '*');
 
   const permissions = await owner.send('GET', owner.of('permissions'));
   const permission = permissions.find((/** @type {{ grantedBy: string }} */ { grantedBy }) => grantedBy === 'Harrowdale Commoners');

@@ -1,5 +1,5 @@
 import type { StayShown } from '@sprigline/contract';
-import { useMessages } from 'next-intl';
+import { useMessages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { Flag } from '../../ui/flag.tsx';
 import type { InTime } from './in-time.ts';
@@ -16,8 +16,9 @@ export function AroundEntry({ told }: { told: Exclude<InTime, { kind: 'entry' }>
 
 export function IncidentThere({ incident: { what, severity, from, until, placeName, detail } }: { incident: StayShown['incidents'][number] }) {
   const { entries } = useMessages();
+  const t = useTranslations('dashboards.incidents');
   return (
-    <><Flag tone="look">{entries.incidents[what]}</Flag> {entries.severities[severity]}, {sayDay(from)}–{until ? sayDay(until) : entries.stillSo}, {placeName}{detail && `: ${detail}`}</>
+    <><Flag tone="look">{entries.incidents[what]}</Flag> {entries.severities[severity]}, {until === null ? t('since', { from: sayDay(from) }) : until === from ? sayDay(from) : t('between', { from: sayDay(from), until: sayDay(until) })}, {placeName}{detail && `: ${detail}`}</>
   );
 }
 

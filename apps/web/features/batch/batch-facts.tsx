@@ -26,7 +26,7 @@ export function BatchFacts({ programme, batch, rootedMeans, isOpen = true }: { p
           { term: said.facts.here, says: <strong className="text-lg">{t('plants', { n: books.balance })}</strong> },
           ...(setAside.length > 0 ? [{ term: said.facts.setAside, says: <ul>{setAside.map(({ requestId, who, n }) => <li key={requestId}><RowLink href={pageOf(programme, 'requests', requestId)}>{t('setAsideFor', { n, who })}</RowLink></li>)}</ul> }] : []),
           ...(stage === 'cutting' ? [{ term: said.facts.rooted, says: <>{rooted} <span className="block text-sm text-ink-soft">{t('rootedMeans', { sentence: rootedMeans })}</span></> }] : []),
-          { term: said.facts.lastSeen, says: lastSeen && t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] }) },
+          { term: said.facts.lastSeen, says: lastSeen && (stage === 'cutting' && lastSeen.day === stuckOn ? t('seenWhenStuck', { day: sayDay(lastSeen.day) }) : t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] })) },
           ...(notFound > 0 ? [{ term: said.facts.notFound, says: notFound }] : []),
           { term: said.facts.place, says: place && <>{isOpen ? <RowLink href={pageOf(programme, 'places', place.id)}>{place.name}</RowLink> : place.name} {rows && t('rows', { rows })}</> },
           // A mixture has no day and no tree of its own: each of its parts has, and leads there.

@@ -12,9 +12,9 @@ export function BatchLine({ at, batch, children }: { at: number; batch: BatchInL
   const t = useTranslations('bench');
   const name = batch.label ?? `…${batch.id.slice(-6)}`;
   return (
-    <fieldset className="card rounded-lg border border-line bg-sheet p-4 break-inside-avoid">
+    <fieldset className="card rounded-lg border border-line bg-sheet px-4 py-3 break-inside-avoid lg:grid lg:grid-cols-[1fr_1.4fr] lg:items-center lg:gap-x-6">
       <legend className="sr-only">{name}</legend>
-      <p className="mb-3 flex flex-wrap items-center gap-x-4 gap-y-1">
+      <p className="mb-3 flex flex-wrap lg:mb-0 items-center gap-x-4 gap-y-1">
         <span className="tie-label text-lg">{name}</span>
         <StageMark stage={batch.stage} />
         <strong className="tabular-nums">{t('here', { n: batch.balance })}</strong>
@@ -25,7 +25,7 @@ export function BatchLine({ at, batch, children }: { at: number; batch: BatchInL
       <HiddenField name={lineField(at, 'batchId')} value={batch.id} />
       <HiddenField name={lineField(at, 'entryId')} value={newId()} />
       <HiddenField name={lineField(at, 'toBatchId')} value={newId()} />
-      {children}
+      <div>{children}</div>
     </fieldset>
   );
 }

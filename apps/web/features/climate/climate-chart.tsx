@@ -19,11 +19,14 @@ export function ClimateChart({ what, from, until, shape: { days, ticks, lowest, 
     <figure className="max-w-4xl">
       <figcaption className="font-semibold">{what}</figcaption>
       <div className="mt-3 grid grid-cols-[2.75rem_1fr] text-sm text-ink-soft">
-        <div className="relative" aria-hidden>
-          {ticks.map(({ value, y }) => <span key={value} className="absolute right-2 -translate-y-1/2 tabular-nums" style={{ top: y * HEIGHT }}>{value}</span>)}
-        </div>
+        <span />
         <svg role="img" aria-label={t('chart', { what, from: sayDay(from), until: sayDay(until), lowest, highest })} width="100%" height={HEIGHT} className="overflow-visible">
-          {ticks.map(({ value, y }) => <line key={value} x1="0" x2="100%" y1={at(y)} y2={at(y)} className="stroke-line" />)}
+          {ticks.map(({ value, y }) => (
+            <g key={value}>
+              <line x1="0" x2="100%" y1={at(y)} y2={at(y)} className="stroke-line" />
+              <text x="-8" y={at(y)} textAnchor="end" dominantBaseline="middle" className="fill-ink-soft tabular-nums">{value}</text>
+            </g>
+          ))}
           {days.map(({ day, x, top, middle, bottom }) => (
             <g key={day}>
               <line x1={at(x)} x2={at(x)} y1={at(top)} y2={at(bottom)} strokeWidth="5" strokeLinecap="round" className="stroke-lichen-deep" />

@@ -12,12 +12,14 @@ interface DueTableProps {
   readonly programme: string;
   readonly today: string;
   readonly items: readonly DueItem[];
+  /** What a place lies in, in words: every house has a bench 1. */
+  readonly liesIn: (placeId: string) => string;
   /** The desk may put off. */
   readonly isDesk: boolean;
 }
 
 /** What is due, one thing a row, with the way straight into the act. */
-export function DueTable({ programme, today, items, isDesk }: DueTableProps) {
+export function DueTable({ programme, today, items, liesIn, isDesk }: DueTableProps) {
   const { due: said } = useMessages();
   const t = useTranslations('due');
   const [why, thing] = [useWhy(), useThing()];
@@ -35,7 +37,7 @@ export function DueTable({ programme, today, items, isDesk }: DueTableProps) {
             <span className="block min-w-40">
               {item.batch ? <Tag href={pageOf(programme, 'batches', item.batch.id)}>{thing(item)}</Tag> : <RowLink href={pageOf(programme, item.kind === 'siteCheck' ? 'sites' : 'places', item.place.id)}>{thing(item)}</RowLink>}
               <span className="block text-sm text-ink-soft">
-                {item.batch ? [item.batch.donorTree, item.place.name, item.walk.id === item.place.id ? undefined : item.walk.name, t('plants', { n: item.plants })].filter(Boolean).join(', ') : t('batches', { n: item.batches, plants: item.plants })}
+                {item.batch ? [item.batch.donorTree, [liesIn(item.place.id), item.place.name].filter(Boolean).join(' › '), t('plants', { n: item.plants })].filter(Boolean).join(', ') : [liesIn(item.place.id), t('batches', { n: item.batches, plants: item.plants })].filter(Boolean).join(', ')}
               </span>
             </span>
           ),
@@ -53,7 +55,7 @@ export function DueTable({ programme, today, items, isDesk }: DueTableProps) {
         {
           head: <span className="not-on-paper">{said.act}</span>,
           cell: (item) => (
-            <span className="not-on-paper flex flex-col items-start">
+            <span className="not-on-paper flex flex-col items-start whitespace-nowrap">
               <RowLink href={wayTo(programme, item)}>{said.acts[item.kind]}</RowLink>
               {isDesk && <RowLink href={`${pageOf(programme, 'due', 'put-off')}?${new URLSearchParams({ thing: item.key, on: item.dueOn, at: item.place.id })}`}>{said.putOff}</RowLink>}
             </span>

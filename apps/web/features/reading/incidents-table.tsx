@@ -5,17 +5,17 @@ import { Table } from '../../ui/table.tsx';
 
 /** What happened where these plants stood, the latest first. */
 export function IncidentsTable({ incidents }: { incidents: readonly IncidentOnAxis[] }) {
-  const { dashboards: { incidents: said } } = useMessages();
+  const { dashboards: { incidents: said }, entries } = useMessages();
   const t = useTranslations('dashboards.incidents');
   const { number } = useFormatter();
-  const whatOf = (what: string): string => (what in said.what ? said.what[what as keyof typeof said.what] : what);
+  const words: Readonly<Record<string, string>> = entries.incidents;
   return (
     <Table
       caption={said.heading}
       rows={incidents}
       keyOf={({ entryId }) => entryId}
       columns={[
-        { head: said.whatHead, cell: ({ what }) => whatOf(what) },
+        { head: said.whatHead, cell: ({ what }) => words[what] ?? what },
         { head: said.place, cell: ({ place }) => place },
         { head: said.when, cell: ({ from, until }) => (until === null ? t('since', { from: sayDay(from) }) : from === until ? sayDay(from) : t('between', { from: sayDay(from), until: sayDay(until) })) },
         { head: said.severityHead, cell: ({ severity }) => said.severity[severity] },

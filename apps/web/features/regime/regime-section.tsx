@@ -37,7 +37,7 @@ export function RegimeSection({ programme, placeId, regimes: { now, own }, isDes
               { head: said.columns.days, cell: (regime) => <>{days(regime)}{regime.id === now?.id && <span className="text-ink-soft"> ({said.now})</span>}</> },
               { head: said.columns.says, cell: words },
               { head: said.columns.note, cell: ({ note }) => note },
-              ...(isDesk ? [{ head: '', cell: ({ id }: { id: string }) => <span className="not-on-paper"><RowLink href={pageOf(programme, 'places', placeId, 'regimes', id)}>{said.mend}</RowLink></span> }] : []),
+              ...(isDesk ? [{ head: <span className="not-on-paper">{said.mend}</span>, cell: ({ id }: { id: string }) => <span className="not-on-paper"><RowLink href={pageOf(programme, 'places', placeId, 'regimes', id)}>{said.mend}</RowLink></span> }] : []),
             ]}
           />
         </div>

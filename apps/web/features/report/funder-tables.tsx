@@ -25,9 +25,7 @@ function Rows({ caption, rows }: { caption: string; rows: readonly FunderRow[] }
     <Table
       caption={caption} isCaptionHidden rows={rows} keyOf={(row) => `${row.site} ${row.season} ${row.taxon} ${row.plantedOn?.first ?? ''}`}
       columns={[
-        { head: columns.site, cell: (row) => row.site },
-        { head: columns.season, cell: (row) => row.season },
-        { head: columns.taxon, cell: (row) => <Species name={row.taxon} /> },
+        { head: columns.site, cell: (row) => <span className="block min-w-36">{row.site}<span className="block text-sm font-normal text-ink-soft">{row.season} <Species name={row.taxon} /></span></span> },
         { head: columns.planted, isNumber: true, cell: (row) => row.planted },
         { head: columns.alive, isNumber: true, cell: (row) => row.alive },
         { head: columns.dead, isNumber: true, cell: (row) => row.dead },
@@ -35,10 +33,9 @@ function Rows({ caption, rows }: { caption: string; rows: readonly FunderRow[] }
         { head: columns.notLooked, isNumber: true, cell: (row) => words(row).notLooked },
         { head: columns.rate, isNumber: true, cell: (row) => <strong>{words(row).rate}</strong> },
         { head: columns.without, isNumber: true, cell: (row) => words(row).without },
-        { head: columns.alone, isNumber: true, cell: (row) => words(row).alone },
+        { head: columns.alone, isNumber: true, cell: (row) => <span className="whitespace-nowrap">{words(row).alone}</span> },
         { head: columns.unit, cell: (row) => words(row).unit },
-        { head: columns.age, cell: (row) => words(row).age },
-        { head: columns.checked, cell: (row) => words(row).checked },
+        { head: columns.checked, cell: (row) => <>{words(row).checked}<span className="block text-sm text-ink-soft">{words(row).age}</span></> },
       ]}
     />
   );

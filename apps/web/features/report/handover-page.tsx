@@ -8,6 +8,8 @@ import { Tag } from '../../ui/tag.tsx';
 import { Way } from '../../ui/way.tsx';
 import { type HandoverList, placesInUse } from './handover-words.ts';
 
+const INDENT = ['', 'pl-5', 'pl-10', 'pl-16'] as const;
+
 /** How the programme stands, for whoever takes it over. */
 export function HandoverPage({ programme, report, lists }: { programme: string; report: HandoverReport; lists: readonly HandoverList[] }) {
   const { reports: { handover: said } } = useMessages();
@@ -17,7 +19,7 @@ export function HandoverPage({ programme, report, lists }: { programme: string; 
         <Table
           caption={said.places} isCaptionHidden rows={placesInUse(report)} keyOf={({ id }) => id}
           columns={[
-            { head: said.place, cell: ({ id, name, depth }) => <Way href={pageOf(programme, 'places', id)} className="underline" >{`${'\u2003'.repeat(depth)}${name}`}</Way> },
+            { head: said.place, cell: ({ id, name, depth }) => <span className={INDENT[Math.min(depth, 3)]}><Way href={pageOf(programme, 'places', id)} className="underline">{name}</Way></span> },
             { head: said.batches, isNumber: true, cell: ({ batches }) => batches },
             { head: said.plants, isNumber: true, cell: ({ plants }) => plants },
             { head: said.note, cell: ({ note }) => note },

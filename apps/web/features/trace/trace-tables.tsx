@@ -39,7 +39,7 @@ function LinePart({ programme, way, batches }: { programme: string; way: TracedB
             { head: said.columns.place, cell: ({ path }) => path.join(' › ') },
             { head: said.columns.since, cell: ({ since }) => since && sayDay(since) },
             { head: said.columns.holder, cell: ({ n, holder }) => n > 0 && (holder?.name ?? said.us) },
-            { head: said.columns.donor, cell: ({ donorTree }) => donorTree?.label },
+            { head: said.columns.donor, cell: ({ donorTree }) => <span className="whitespace-nowrap">{donorTree?.label}</span> },
             { head: said.columns.from, cell: ({ from }) => from.map((one) => <span key={one.id} className="block">{t('fromOn', { n: one.n, label: one.label ?? said.noLabel, day: sayDay(one.day) })}</span>) },
           ]}
         />
@@ -75,7 +75,7 @@ function Beside({ programme, beside }: { programme: string; beside: readonly Sto
             { head: said.columns.when, cell: ({ from, until }) => (until === null ? t('daysOpen', { from: sayDay(from) }) : t('days', { from: sayDay(from), until: sayDay(until) })) },
             { head: said.columns.now, cell: ({ n, nowPath }) => n > 0 && nowPath.join(' › ') },
             { head: said.columns.holder, cell: ({ n, holder }) => n > 0 && (holder?.name ?? said.us) },
-            { head: said.columns.donor, cell: ({ donorTree }) => donorTree?.label },
+            { head: said.columns.donor, cell: ({ donorTree }) => <span className="whitespace-nowrap">{donorTree?.label}</span> },
           ]}
         />
       )}

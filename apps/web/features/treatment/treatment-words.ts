@@ -33,7 +33,7 @@ export function treatmentWords(one: Treatment, said: Messages['treatments'], kin
       allowed && one.reentryHours !== 0 && t('untilTime', { day: sayDay(allowed.day), time: clock(allowed.minute) }),
       one.reentry,
     ),
-    note: joined(one.note, one.writtenBy && t('writtenBy', { name: one.writtenBy })),
+    note: [one.note, one.writtenBy && t('writtenBy', { name: one.writtenBy })].filter(Boolean).join(' – '),
   };
 }
 

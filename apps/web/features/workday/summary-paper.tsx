@@ -12,22 +12,24 @@ interface SummaryPaperProps extends Omit<PaperSheetProps, 'children' | 'title'> 
   readonly words: SummaryWords;
   /** Above the column of acts. */
   readonly species: string;
+  /** Of the last line. */
+  readonly donorTrees: string;
 }
 
 /** The one page of a workday. */
-export const summaryPaper = ({ summary, words, species, ...sheet }: SummaryPaperProps): ReactElement<DocumentProps> => (
+export const summaryPaper = ({ summary, words, species, donorTrees, ...sheet }: SummaryPaperProps): ReactElement<DocumentProps> => (
   <PaperSheet {...sheet} title={words.title}>
     {words.who.map((line) => <Text key={line} style={look.lead}>{line}</Text>)}
     {summary.species.length === 0 ? <Text>{words.nothing}</Text> : (
       <View style={{ marginTop: 6 }}>
-        <PaperTable<SummaryLine>
-          rows={summaryLines(summary)}
-          keyOf={({ act }) => act}
+        <PaperTable<SummaryLine | 'donorTrees'>
+          rows={[...summaryLines(summary), 'donorTrees']}
+          keyOf={(line) => (line === 'donorTrees' ? line : line.act)}
           columns={[
-            { head: species, share: 3, cell: ({ act }) => words.actOf(act) },
+            { head: species, share: 3, cell: (line) => (line === 'donorTrees' ? donorTrees : words.actOf(line.act)) },
             ...summary.species.map((one, at) => ({
               head: words.nameOf(one), share: 2, isNumber: true,
-              cell: ({ act, plants }: SummaryLine) => `${plants[at] ?? 0}${act === 'counted' && (plants[at] ?? 0) > 0 ? ` ${words.inBatches(one.batchesCounted)}` : ''}`,
+              cell: (line: SummaryLine | 'donorTrees') => (line === 'donorTrees' ? one.donorTrees : plantsOf(line, at, words.inBatches(one.batchesCounted))),
             })),
           ]}
         />
@@ -35,3 +37,8 @@ export const summaryPaper = ({ summary, words, species, ...sheet }: SummaryPaper
     )}
   </PaperSheet>
 ) as ReactElement<DocumentProps>;
+
+function plantsOf({ act, plants }: SummaryLine, at: number, inBatches: string): string {
+  const n = plants[at] ?? 0;
+  return act === 'counted' && n > 0 ? `${n} ${inBatches}` : String(n);
+}

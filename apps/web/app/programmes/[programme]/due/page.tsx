@@ -6,7 +6,7 @@ import { DueTable } from '../../../../features/due/due-table.tsx';
 import { dayAfter } from '../../../../lib/calendar.ts';
 import { placesOf } from '../../../../lib/lists.ts';
 import { readPart } from '../../../../lib/pages.ts';
-import { placeChoices } from '../../../../lib/place-path.ts';
+import { pathTo, placeChoices } from '../../../../lib/place-path.ts';
 import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
@@ -35,7 +35,7 @@ export default async function DuePage({ params, searchParams }: DuePageProps) {
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
       {done && <p role="status" className="mb-4 font-semibold">✓ {said.putOffDone}</p>}
       <DueFilter today={today} chosen={{ kind, placeId, until }} places={placeChoices(places, ({ kind: of }) => of !== 'tray' && of !== 'plot')} />
-      {items.length === 0 ? <Empty>{kind || placeId ? said.emptyAt : said.empty}</Empty> : <DueTable programme={programme} today={today} items={items} isDesk={isDesk} />}
+      {items.length === 0 ? <Empty>{kind || placeId ? said.emptyAt : said.empty}</Empty> : <DueTable programme={programme} today={today} items={items} isDesk={isDesk} liesIn={(id) => pathTo(places, id).slice(0, -1).map(({ name }) => name).join(' › ')} />}
       {items.some((item) => item.kind === 'verdict') && <p className="mt-4 max-w-prose text-sm text-ink-soft">{said.calling}</p>}
       {next && <div className="mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams({ ...kept, after: next })}`}>{said.more}</ButtonLink></div>}
     </>

@@ -33,7 +33,7 @@ export default async function CheckPage({ params, searchParams }: CheckPageProps
       <PageHeading lead={said.leads.check}>{t('titles.check', { place: name })}</PageHeading>
       {done && <p role="status" className="mb-6 font-semibold">{t('done', { n: Number(done) || 0 })}</p>}
       {batches.length === 0 ? (
-        <Empty>{said.none}</Empty>
+        <Empty>{said.nonePlanted}</Empty>
       ) : (
         <>
           <div className="mb-6"><Caution>{said.caution.check}</Caution></div>

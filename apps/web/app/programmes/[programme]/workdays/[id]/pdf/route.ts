@@ -17,7 +17,7 @@ export async function GET(asked: Request, { params }: { params: Promise<{ progra
   ]);
   const words = await summarySaid(summary);
   const paper = summaryPaper({
-    summary, words, species: said.species, language: 'en', paper: paperOf(new URL(asked.url).searchParams),
+    summary, words, species: said.species, donorTrees: said.acts.donorTrees, language: 'en', paper: paperOf(new URL(asked.url).searchParams),
     more: workplace.name,
     foot: t('asOf', { day: sayDay(workplace.today), programme: workplace.name }),
     pageOf: (page, pages) => t('pageOf', { page, pages }),
