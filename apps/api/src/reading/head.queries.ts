@@ -37,7 +37,7 @@ export class HeadQueries {
     if (donorIds.length === 0) return new Map();
     const rows = await sql.rows<NamedDonor>(
       `SELECT coalesce(clone_group_id, id) AS "donorId", (array_agg(id ORDER BY label))[1] AS "treeId", string_agg(label, ' = ' ORDER BY label) AS label
-       FROM donor_tree WHERE programme_id = $1 AND coalesce(clone_group_id, id) = ANY ($2::uuid[]) GROUP BY 1`,
+       FROM donor_tree WHERE programme_id = $1 AND (clone_group_id = ANY ($2::uuid[]) OR clone_group_id IS NULL AND id = ANY ($2::uuid[])) GROUP BY 1`,
       [programmeId, donorIds],
     );
     return new Map(rows.map((row) => [row.donorId, row]));
