@@ -19,7 +19,7 @@ interface AcceptManyProps {
   readonly nameOf: (id: string) => string | undefined;
 }
 
-/** Doubts, a line each, to be ticked and accepted together for one reason. */
+/** Doubts, a line each, to be ticked and accepted together for one reason; open where one kind was asked for. */
 export function AcceptMany({ programme, kept, isMixed, items, nameOf }: AcceptManyProps) {
   const { review: said, entries } = useMessages();
   const t = useTranslations('review');
@@ -36,7 +36,7 @@ export function AcceptMany({ programme, kept, isMixed, items, nameOf }: AcceptMa
     ),
   });
   return (
-    <details className="not-on-paper mb-8 rounded-lg border border-line bg-sheet p-5">
+    <details open={!isMixed} className="not-on-paper mb-8 rounded-lg border border-line bg-sheet p-5">
       <summary className="min-h-11 cursor-pointer content-center font-semibold">{t('many', { n: items.length })}</summary>
       <p className="mt-2 max-w-prose text-ink-soft">{said.manyLead}</p>
       <div className="mt-4">

@@ -11,6 +11,7 @@ import { QuestionsToMe } from '../../../features/home/questions-to-me.tsx';
 import { ReviewGroups } from '../../../features/home/review-groups.tsx';
 import { RiskList } from '../../../features/home/risk-list.tsx';
 import { RoundUnderWay } from '../../../features/home/round-under-way.tsx';
+import { TakeUp } from '../../../features/home/take-up.tsx';
 import { WhatChanged } from '../../../features/home/what-changed.tsx';
 import { placesOf } from '../../../lib/lists.ts';
 import { sayDay } from '../../../lib/calendar.ts';
@@ -39,6 +40,7 @@ export default async function HomePage({ params }: { params: Promise<{ programme
         <RoundUnderWay programme={programme} personId={me.personId} names={walkable(places)} />
       </NextIntlClientProvider>
       <QuestionsToMe programme={programme} zone={zone} names={names} />
+      {isDesk && <TakeUp programme={programme} />}
       <DuePlaces programme={programme} today={today} most={isDesk ? 6 : 12} />
       {isDesk && (
         <div className="grid gap-x-12 lg:grid-cols-2">

@@ -11,6 +11,7 @@ import { pageOf } from '../../../../../lib/page-address.ts';
 import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { PageHeading } from '../../../../../ui/page-heading.tsx';
+import { RowLink } from '../../../../../ui/row-link.tsx';
 import { Trail } from '../../../../../ui/trail.tsx';
 
 export const generateMetadata = titled(({ reports }) => reports.landowner.title);
@@ -34,6 +35,11 @@ export default async function LandownerPage({ params, searchParams }: { params: 
           { name: 'partnerId', label: landowner.partner, chosen: asked['partnerId'], none: landowner.choosePartner, choices: partners },
         ]}
       />
+      {!isAsked && (
+        <ul className="flex flex-wrap gap-x-6">
+          {stands.map(({ id, name }) => <li key={id}><RowLink href={`${pageOf(programme, 'reports', 'landowner')}${queryOf({ standId: id })}`}>{name}</RowLink></li>)}
+        </ul>
+      )}
       {report && (
         <>
           <ReportLinks pdf={(paper) => `${pageOf(programme, 'reports', 'landowner', 'pdf')}${queryOf(asked, { paper })}`} csv={`${apiOf(programme, 'reports', 'landowner.csv')}${queryOf(asked)}`} />
