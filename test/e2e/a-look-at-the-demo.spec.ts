@@ -33,7 +33,7 @@ test.describe('on a phone', () => {
   test('so has a round', async ({ page }) => {
     await signIn(page, 'volunteer');
     await open(page, '');
-    await page.getByRole('link', { name: 'Frame 1' }).first().click();
+    await page.getByRole('link', { name: 'Frame 3' }).first().click();
     await page.getByRole('button', { name: 'Begin' }).click();
     await page.getByRole('button', { name: 'Skip' }).click();
     await page.getByRole('button', { name: '7', exact: true }).click();

@@ -52,6 +52,13 @@ describe('a partner with a stand and a site', () => {
     expect(diversity.stands).toMatchObject([{ stand: 'Corran Ridge', donorTrees: 2 }]);
   });
 
+  test('is told of each batch how it concerns them, and nobody else is', async () => {
+    const relations = async (who: Member) => Object.fromEntries(((await as(who).get('batches')).body as { id: string; relations: string[] }[]).map((batch) => [batch.id, batch.relations]));
+    expect(await relations(school)).toEqual({ [batchId]: ['stand'], [planted]: ['site', 'stand'], [given]: ['stand'] });
+    expect(await relations(agency.person)).toEqual({ [given]: ['hands'] });
+    expect(await relations(place.volunteer)).toEqual({ [batchId]: [], [planted]: [], [given]: [] });
+  });
+
   test('sees a batch with its line and labels, and none of its entries, people, benches or recipe', async () => {
     const { status, body } = await as(school).get(`batches/${batchId}`);
     expect(status).toBe(200);
