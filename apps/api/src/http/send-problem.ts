@@ -1,6 +1,7 @@
 import { Logger } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { toProblem } from './problem.ts';
+import { whereItBroke } from './where-it-broke.ts';
 
 const log = new Logger('Problem');
 
@@ -8,7 +9,7 @@ const log = new Logger('Problem');
 export function sendProblem(thrown: unknown, request: FastifyRequest, reply: FastifyReply): void {
   const problem = { ...toProblem(thrown), instance: `urn:request:${request.id}` };
 
-  if (problem.status >= 500 && problem.type === 'about:blank') log.error(problem, thrown instanceof Error ? thrown.stack : undefined);
+  if (problem.status >= 500 && problem.type === 'about:blank') log.error(problem, whereItBroke(thrown));
   else log.debug(problem);
 
   const wait = problem.facts?.['retryAfterSeconds'];

@@ -3,6 +3,7 @@ import type { Import, WriteImport } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import type { Caller } from '../http/caller.ts';
+import { whereItBroke } from '../http/where-it-broke.ts';
 import { ImportProgress, type Progress } from './import-progress.ts';
 import { ImportService } from './import.service.ts';
 import { SheetWriting } from './sheet-writing.ts';
@@ -40,7 +41,7 @@ export class ImportWriting {
       await this.database.inTransaction(caller, (sql) => this.sheets.write(sql, caller, id, how, progress));
     } catch (error) {
       const failure = error instanceof DomainError ? error.code : 'broken';
-      if (!(error instanceof DomainError)) this.#log.error('an import broke', error instanceof Error ? error.stack : undefined);
+      if (!(error instanceof DomainError)) this.#log.error('an import broke', whereItBroke(error));
       await this.database.inTransaction(caller, (sql) => sql.rows("UPDATE import_sheet SET state = 'failed', failure = $2 WHERE id = $1 AND state <> 'written'", [id, failure]));
     }
   }
