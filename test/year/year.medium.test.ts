@@ -213,15 +213,18 @@ describe('nobody without the grant is told an exact place', () => {
     });
   });
 
-  test('in what the API logs, even when the database breaks over a place', async () => {
-    const path = `donor-trees/${ground.donors[0]?.id ?? ''}/exact-place`;
-    const version = String((await diary.ask('GET', path)).headers['etag']);
+  test.each([
+    ['exact_place', () => `donor-trees/${ground.donors[0]?.id ?? ''}/exact-place`, { ...exactPlaceOf(0), directions: 'past the leaning post' }],
+    ['trip_note', () => `trips/${ground.tripId}/note`, { note: 'By the shooters’ track, 3.417001 -28.583001' }],
+    ['permission', () => `permissions/${ground.permission}`, { grantedBy: 'The lady of the leaning post', land: 'above 3.417001', validFrom: '2025-09-01' }],
+  ])('in what the API logs, even when the database breaks over %s', async (table, pathOf, content) => {
+    const version = String((await diary.ask('GET', pathOf())).headers['etag']);
     const rule = (sql: string) => asOwner(diary.api, (door) => door.query(sql));
-    await rule('ALTER TABLE exact_place ADD CONSTRAINT "nobody knows this" CHECK (latitude < -89) NOT VALID');
+    await rule(`ALTER TABLE ${table} ADD CONSTRAINT "nobody knows this" CHECK (programme_id IS NULL) NOT VALID`);
     const broken = listenToLog();
-    const answer = await diary.ask('PUT', path, { ...exactPlaceOf(0), directions: 'past the leaning post' }, diary.coordinator, { 'if-match': version }).finally(broken.stop);
-    await rule('ALTER TABLE exact_place DROP CONSTRAINT "nobody knows this"');
-    expect(answer.statusCode).toBe(500);
+    const answer = await diary.ask('PUT', pathOf(), content, diary.coordinator, { 'if-match': version }).finally(broken.stop);
+    await rule(`ALTER TABLE ${table} DROP CONSTRAINT "nobody knows this"`);
+    expect(answer.statusCode, answer.body).toBe(500);
     expect(broken.lines.join('')).toContain('500');
     expect(leaksIn([answer.body, ...broken.lines, ...log.lines], traces)).toEqual([]);
   });
