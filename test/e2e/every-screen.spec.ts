@@ -13,13 +13,14 @@ const SCREENS = [
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/sites', '/readings/donors-at-risk', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite',
   '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
   '/requests', '/requests/new', '/workdays', '/workdays/new',
-  '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
+  '/treatments', '/places/walk', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];
 
-/** Screens about one thing, reached by the first link of a list. */
+/** Screens about one thing, reached by the first link of a list; and what lies behind them. */
 const ABOUT_ONE = [
   ['/batches', /\/batches\/[0-9a-f-]{36}$/], ['/donor-trees', /\/donor-trees\/[0-9a-f-]{36}$/], ['/stands', /\/stands\/[0-9a-f-]{36}$/], ['/trips', /\/trips\/[0-9a-f-]{36}$/],
   ['/requests', /\/requests\/[0-9a-f-]{36}$/], ['/workdays', /\/workdays\/[0-9a-f-]{36}$/], ['/recipes', /\/recipes\/[0-9a-f-]{36}$/], ['/sites', /\/sites\/[0-9a-f-]{36}$/], ['/readings', /\/readings\/stands\//], ['/readings', /\/readings\/species\//], ['/readings', /\/readings\/seasons\//], ['/readings/sites', /\/readings\/sites\/./], ['', /\/round$/],
+  ['/places', /\/places\/[0-9a-f-]{36}$/, ['/climate', '/incidents/new']], ['/work-lists', /\/work-lists\/[0-9a-f-]{36}$/, ['/type']],
 ] as const;
 
 /** What is wrong with a screen as it stands. */
@@ -35,12 +36,13 @@ async function judge(page: Page, screen: string, runOnly: RunOnly): Promise<void
 /** The first link of each list that leads to one thing of it. */
 async function aboutOne(page: Page): Promise<string[]> {
   const found: string[] = [];
-  for (const [list, pattern] of ABOUT_ONE) {
+  for (const [list, pattern, behind = []] of ABOUT_ONE) {
     await page.goto(`${demoUrl()}${HARROWDALE}${list}`);
     const links = await page.locator('main a').evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
     const link = links.find((href) => pattern.test(href.replace(/[?#].*$/, '')));
     expect(link, `a link from ${list || 'home'}`).toBeDefined();
-    found.push((link ?? '').replace(HARROWDALE, ''));
+    const screen = (link ?? '').replace(HARROWDALE, '');
+    found.push(screen, ...behind.map((more) => `${screen}${more}`));
   }
   return found;
 }

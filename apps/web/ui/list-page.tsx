@@ -26,7 +26,7 @@ export function ListPage<Row>({ title, lead, empty, add, rows, columns, keyOf, c
       <PageHeading lead={lead} act={rows.length > 0 && button}>
         {title}
       </PageHeading>
-      {rows.length === 0 ? <Empty act={button}>{empty}</Empty> : <Table caption={title} isCaptionHidden rows={rows} columns={columns} keyOf={keyOf} />}
+      {rows.length === 0 ? <Empty act={button}>{empty}</Empty> : <Table isStacked caption={title} isCaptionHidden rows={rows} columns={columns} keyOf={keyOf} />}
       {children}
     </>
   );

@@ -20,6 +20,7 @@ export function BatchTable({ programme, batches, isForPartner }: { programme: st
   const rooted = ({ stage, rootedNow }: BatchInList) => stage === 'cutting' && (rootedNow ?? '–');
   return (
     <Table
+      isStacked
       caption={said.caption}
       isCaptionHidden
       rows={batches}

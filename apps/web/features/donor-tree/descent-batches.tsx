@@ -16,6 +16,7 @@ export function DescentBatches({ programme, batches, caption }: DescentBatchesPr
   const said = useMessages().donorTrees;
   return (
     <Table
+      isStacked
       caption={caption}
       isCaptionHidden
       rows={batches}

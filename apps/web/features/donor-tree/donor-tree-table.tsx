@@ -19,6 +19,7 @@ export function DonorTreeTable({ programme, trees, taxa, stands, caption }: Dono
   const said = useMessages().donorTrees;
   return (
     <Table
+      isStacked
       caption={caption}
       isCaptionHidden
       rows={trees}

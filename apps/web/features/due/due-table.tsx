@@ -25,6 +25,7 @@ export function DueTable({ programme, today, items, liesIn, isDesk }: DueTablePr
   const [why, thing] = [useWhy(), useThing()];
   return (
     <Table
+      isStacked
       caption={said.title}
       isCaptionHidden
       rows={items}

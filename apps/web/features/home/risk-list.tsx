@@ -23,6 +23,7 @@ export async function RiskList({ programme }: { programme: string }) {
   return (
     <Section heading={said.risk} lead={said.riskLead}>
       <Table
+        isStacked
         caption={said.risk}
         isCaptionHidden
         rows={donors}

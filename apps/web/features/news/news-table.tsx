@@ -20,6 +20,7 @@ export function NewsTable({ programme, zone, entries, nameOf }: NewsTableProps) 
   const kinds: Readonly<Record<string, string>> = words.kinds;
   return (
     <Table
+      isStacked
       caption={said.kind}
       isCaptionHidden
       rows={entries}

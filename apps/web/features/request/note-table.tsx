@@ -11,6 +11,7 @@ export function NoteTable({ programme, note }: { programme: string; note: Despat
   const hasLabelsThere = note.lines.some(({ toBatch }) => toBatch !== null);
   return (
     <Table
+      isStacked
       caption={said.noteTitle}
       isCaptionHidden
       rows={note.lines}

@@ -27,6 +27,7 @@ export function SetAsideTable({ programme, request, supplies }: SetAsideTablePro
       </p>
       {overTheMost(own, request.mostPerDonor).map(({ tree, taken, most }) => <p key={tree}><Flag tone="look">{t('overMost', { tree, n: taken, most })}</Flag></p>)}
       <Table
+        isStacked
         caption={said.reserved}
         isCaptionHidden
         rows={own}

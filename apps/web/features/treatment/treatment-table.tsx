@@ -11,6 +11,7 @@ export function TreatmentTable({ title, treatments }: { title: string; treatment
   const rows = treatments.map((one) => ({ id: one.entryId, ...treatmentWords(one, said, entries.treatments, t) }));
   return (
     <Table
+      isStacked
       caption={title}
       isCaptionHidden
       rows={rows}
