@@ -117,6 +117,14 @@ describe('the logins', () => {
     }
   });
 
+  test('of the keeper reads every table and every counter, which a backup is made of', async () => {
+    const { rows } = await superuser.query<{ name: string }>(
+      `SELECT oid::regclass::text AS name FROM pg_class WHERE relkind IN ('r', 'p', 'S') AND relnamespace::regnamespace::text IN ('public', 'auth')
+         AND NOT CASE relkind WHEN 'S' THEN has_sequence_privilege('sprigline_keeper', oid, 'SELECT') ELSE has_table_privilege('sprigline_keeper', oid, 'SELECT') END`,
+    );
+    expect(rows).toEqual([]);
+  });
+
   test('of the app may not change or remove what is only added to', async () => {
     for (const table of ['entry', 'audit', 'label']) {
       await expect(app.query(`UPDATE ${table} SET programme_id = programme_id`)).rejects.toThrow('permission denied');
