@@ -1,4 +1,5 @@
 import 'reflect-metadata';
+import { ConsoleLogger, type LogLevel } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { IncomingMessage, ServerResponse } from 'node:http';
@@ -20,6 +21,8 @@ export type Web = (request: IncomingMessage, response: ServerResponse) => Promis
 /** Entries come up to 500 a request; sheets have their own limit on their own route. */
 const BODY_LIMIT = 2 * 1024 * 1024;
 
+const LOGGED: Readonly<Record<'error' | 'info' | 'debug', LogLevel[]>> = { error: ['error'], info: ['error', 'warn'], debug: ['error', 'warn', 'debug'] };
+
 /** The application, ready to be asked with `inject`, not yet listening. */
 export async function createApi(input: SettingsInput, web?: Web): Promise<NestFastifyApplication> {
   const settings = Settings.parse(input);
@@ -32,7 +35,8 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
     frameworkErrors: answerUnreadable(settings),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(settings), adapter, {
-    logger: settings.log === 'silent' ? false : settings.log === 'info' ? ['error', 'warn'] : ['error', 'warn', 'debug'],
+    // A logger of its own: a list of levels would leave the log as silent as the application before it, in one process.
+    logger: settings.log === 'silent' ? false : new ConsoleLogger({ logLevels: LOGGED[settings.log] }),
   });
   app.setGlobalPrefix('api/v1');
   // Log sheets come as the file itself.
