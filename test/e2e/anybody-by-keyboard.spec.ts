@@ -38,7 +38,7 @@ test('signs in, logs one count and saves it, with the keyboard alone', async ({ 
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Good to have you here');
 
-  await go(page, page.getByRole('link', { name: 'Frame 1' }).first());
+  await go(page, page.getByRole('link', { name: 'Frame 3' }).first());
   await go(page, page.getByRole('button', { name: 'Begin' }));
   await go(page, page.getByRole('button', { name: 'Skip' }));
   await expect(page.getByText(/^1 of/)).toBeVisible();

@@ -78,10 +78,11 @@ async function labelsLost(owner) {
   const other = one && beside(one, small);
   if (!one || !other) throw new Error('The demo was not loaded: no two small batches of one stand are there to be mixed.');
   const parts = [one, other].map(({ id, balance }) => ({ batchId: id, n: balance }));
-  await owner.log('desk', [{
-    observedOn: '2026-11-19', note: 'Trays knocked off the bench, tags on the floor.',
-    saying: { kind: 'mixed', toBatchId: newId(), placeId: one.place.id, parts, label: 'M001' },
-  }]);
+  const mixture = newId();
+  await owner.log('desk', [
+    { observedOn: '2026-11-19', note: 'Trays knocked off the bench, tags on the floor.', saying: { kind: 'mixed', toBatchId: mixture, placeId: one.place.id, parts, label: 'M001' } },
+    { observedOn: '2026-11-20', saying: { kind: 'counted', batchId: mixture, alive: one.balance + other.balance, look: 'look' } },
+  ]);
 }
 
 /** Another batch of that stand, of another tree. @param {Alive} one @param {readonly Alive[]} all */
