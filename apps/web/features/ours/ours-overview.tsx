@@ -32,6 +32,7 @@ export function OursOverview({ programme, ours }: { programme: string; ours: Our
           <Table
             caption={said.stands}
             isCaptionHidden
+            isStacked
             keyOf={({ id }) => id}
             rows={stands}
             columns={[

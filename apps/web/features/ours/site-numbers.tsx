@@ -10,6 +10,7 @@ export function SiteNumbers({ site: { name, species } }: { site: Ours['sites'][n
   return (
     <Table
       caption={name}
+      isStacked
       keyOf={({ taxonId }) => taxonId ?? ''}
       rows={species}
       columns={[
