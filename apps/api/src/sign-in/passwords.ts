@@ -1,6 +1,7 @@
 import { hash, verify } from '@node-rs/argon2';
 import { DomainError } from '@sprigline/domain';
 import { availableParallelism } from 'node:os';
+import { refuseKnown } from './known-passwords.ts';
 
 /** The library's `Algorithm.Argon2id`, an enum that this compiler setting cannot read. */
 const ARGON2ID = 2;
@@ -18,8 +19,11 @@ const WAITING_AT_MOST = 64;
 let running = 0;
 const waiting: (() => void)[] = [];
 
-/** @throws DomainError `sign-in/busy` when too many passwords are being checked */
-export const hashPassword = (password: string): Promise<string> => inTurn(() => hash(password.normalize('NFC'), COST));
+/** @throws DomainError `sign-in/unfit-password` for one that leaked, `sign-in/busy` when too many passwords are being checked */
+export async function hashPassword(password: string): Promise<string> {
+  refuseKnown(password);
+  return inTurn(() => hash(password.normalize('NFC'), COST));
+}
 
 /** @throws DomainError `sign-in/busy` when too many passwords are being checked */
 export const isPassword = (stored: string, password: string): Promise<boolean> => inTurn(() => verify(stored, password.normalize('NFC')));

@@ -70,6 +70,7 @@ describe('signing in', () => {
 
     expect((await change({ currentPassword: 'not the password', newPassword: 'yew and juniper' })).json()).toMatchObject({ type: '/problems/sign-in/wrong' });
     expect((await change({ currentPassword: PASSWORD, newPassword: 'short' })).json()).toMatchObject({ type: '/problems/sign-in/unfit-password' });
+    expect((await change({ currentPassword: PASSWORD, newPassword: 'Password1234' })).json()).toMatchObject({ type: '/problems/sign-in/unfit-password' });
     expect((await change({ currentPassword: PASSWORD, newPassword: 'yew and juniper', revokeOtherSessions: true })).statusCode).toBe(204);
     expect((await me(there)).statusCode).toBe(401);
     expect((await signIn('dee@example.org', PASSWORD)).statusCode).toBe(401);
