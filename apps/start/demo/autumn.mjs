@@ -2,7 +2,7 @@ import { v7 as newId } from 'uuid';
 
 /** @typedef {import('./client.mjs').Client} Client */
 /** @typedef {import('./records.mjs').Records} Records */
-/** @typedef {{ id: string, balance: number, place: { id: string, name: string }, stand?: { name: string }, donorTree?: { id: string } }} Alive */
+/** @typedef {{ id: string, balance: number, unconfirmed: boolean, place: { id: string, name: string }, stand?: { name: string }, donorTree?: { id: string } }} Alive */
 
 /**
  * The autumn of 2026, after the sheet: a sticking night, rounds by phone that came late and
@@ -18,7 +18,6 @@ export async function workTheAutumn(owner, records) {
   await troubleAtTheBench(owner);
   await checkAtTheSite(owner);
   await labelsLost(owner);
-  await walkThePlaces(owner);
   // A sheet for the next potting day, printed and not typed back yet.
   await owner.add('work-lists', { kind: 'pottingUp', asked: {} });
 }
@@ -88,13 +87,15 @@ async function labelsLost(owner) {
 /** Another batch of that stand, of another tree. @param {Alive} one @param {readonly Alive[]} all */
 const beside = (one, all) => all.find(({ stand, donorTree }) => stand?.name === one.stand?.name && donorTree?.id !== one.donorTree?.id);
 
-/** The last rounds of autumn, with nothing to report; one frame was left out, so that it is due. @param {Client} owner */
-async function walkThePlaces(owner) {
-  const alive = [...await batchesAlive(owner, 'liner'), ...await batchesAlive(owner, 'potted')];
-  const leftOut = alive.find(({ place }) => place.name === 'Frame 3')?.place.id;
-  await owner.log('outbox', alive.filter(({ place }) => place.id !== leftOut).map(({ id }, at) => ({
-    observedOn: at % 3 === 0 ? '2026-11-21' : '2026-11-22', saying: { kind: 'noted', batchId: id, lookedOver: true },
-  })));
+/** The last rounds of autumn: potted plants were counted, the others looked over with nothing to report. One frame waits since early November. @param {Client} owner */
+export async function walkThePlaces(owner) {
+  const [cuttings, liners, potted] = [await batchesAlive(owner, 'cutting'), await batchesAlive(owner, 'liner'), await batchesAlive(owner, 'potted')];
+  const waiting = liners.find(({ place }) => place.name === 'Frame 3')?.place.id;
+  await owner.log('outbox', [
+    ...[...cuttings, ...liners].map(({ id, place }) => ({ observedOn: place.id === waiting ? '2026-11-05' : '2026-11-21', saying: { kind: 'noted', batchId: id, lookedOver: true } })),
+    // What partners were given is theirs to count.
+    ...potted.filter(({ unconfirmed }) => !unconfirmed).map(({ id, balance }) => ({ observedOn: '2026-11-22', saying: { kind: 'counted', batchId: id, alive: balance, look: 'look' } })),
+  ]);
 }
 
 /** @param {Client} owner */
@@ -109,7 +110,7 @@ async function checkAtTheSite(owner) {
 
 /**
  * @param {Client} owner
- * @param {'liner' | 'potted' | 'planted'} stage
+ * @param {'cutting' | 'liner' | 'potted' | 'planted'} stage
  * @returns {Promise<[Alive, Alive, Alive, ...Alive[]]>} the sheet leaves dozens at every stage
  */
 async function batchesAlive(owner, stage) {

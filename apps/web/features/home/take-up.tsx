@@ -16,7 +16,7 @@ export async function TakeUp({ programme }: { programme: string }) {
   const out = lists.filter(({ typed, lines }) => typed < lines).slice(0, 3);
   return (
     <nav aria-label={said.takeUp} className="not-on-paper mb-10">
-      <ul className="flex flex-wrap gap-3">
+      <ul className="grid grid-cols-2 gap-2 sm:grid-cols-3 sm:gap-3 [&_a]:h-full [&_a]:w-full [&_a]:px-3 [&_a]:text-center">
         {WAYS.map(([words, path]) => <li key={words}><ButtonLink look="quiet" href={pageOf(programme, ...path)}>{said.ways[words]}</ButtonLink></li>)}
       </ul>
       {out.length > 0 && (

@@ -25,7 +25,7 @@ function Rows({ caption, rows }: { caption: string; rows: readonly FunderRow[] }
     <Table
       caption={caption} isCaptionHidden rows={rows} keyOf={(row) => `${row.site} ${row.season} ${row.taxon} ${row.plantedOn?.first ?? ''}`}
       columns={[
-        { head: columns.site, cell: (row) => <span className="block min-w-36">{row.site}<span className="block text-sm font-normal text-ink-soft">{row.season} <Species name={row.taxon} /></span></span> },
+        { head: columns.site, cell: (row) => <Where row={row} words={words(row)} /> },
         { head: columns.planted, isNumber: true, cell: (row) => row.planted },
         { head: columns.alive, isNumber: true, cell: (row) => row.alive },
         { head: columns.dead, isNumber: true, cell: (row) => row.dead },
@@ -35,8 +35,19 @@ function Rows({ caption, rows }: { caption: string; rows: readonly FunderRow[] }
         { head: columns.without, isNumber: true, cell: (row) => words(row).without },
         { head: columns.alone, isNumber: true, cell: (row) => <span className="whitespace-nowrap">{words(row).alone}</span> },
         { head: columns.unit, cell: (row) => words(row).unit },
-        { head: columns.checked, cell: (row) => <>{words(row).checked}<span className="block text-sm text-ink-soft">{words(row).age}</span></> },
       ]}
     />
+  );
+}
+
+/** Where and of which season, and by which look the numbers beside it are known. */
+function Where({ row: { site, season, taxon }, words: { checked, age } }: { row: FunderRow; words: ReturnType<typeof funderWords> }) {
+  const { reports: { funder: { columns } } } = useMessages();
+  return (
+    <span className="block min-w-40">
+      {site}
+      <span className="block text-sm font-normal text-ink-soft">{season} <Species name={taxon} /></span>
+      {checked && <span className="block text-sm font-normal text-ink-soft">{columns.checked}: {[checked, age].filter(Boolean).join(', ')}</span>}
+    </span>
   );
 }
