@@ -3,6 +3,7 @@ import { Text, View } from '@react-pdf/renderer';
 import type { Messages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { look } from '../../ui/paper/look.ts';
+import { PaperHeading } from '../../ui/paper/paper-heading.tsx';
 import { PaperTable } from '../../ui/paper/paper-table.tsx';
 import { funderWords } from './funder-words.ts';
 import { type HandoverList, placesInUse } from './handover-words.ts';
@@ -16,14 +17,14 @@ export function LandownerPaper({ report, said, lines }: { report: LandownerRepor
   return (
     <>
       {lines.map((line) => <Text key={line} style={look.lead}>{line}</Text>)}
-      <Text style={look.heading}>{said.sites}</Text>
+      <PaperHeading>{said.sites}</PaperHeading>
       {report.sites.length === 0 ? <Text>{said.noSites}</Text> : (
         <PaperTable
           rows={report.sites} keyOf={({ name }) => name}
           columns={[{ head: said.columns.site, share: 4, cell: ({ name }) => name }, { head: said.columns.planted, share: 1, isNumber: true, cell: ({ planted }) => planted }, { head: said.columns.alive, share: 1, isNumber: true, cell: ({ alive }) => alive }]}
         />
       )}
-      <Text style={look.heading}>{said.perTree}</Text>
+      <PaperHeading>{said.perTree}</PaperHeading>
       <PaperTable
         rows={[...report.trees, { ...report.sum, id: 'sum', label: said.together, stand: '', taxon: '', sites: [] }]} keyOf={({ id }) => id}
         columns={[
@@ -66,7 +67,7 @@ export function FunderPaper({ report, said, t }: { report: FunderReport; said: S
 export function HandoverPaper({ report, said, lists }: { report: HandoverReport; said: Said['handover']; lists: readonly HandoverList[] }) {
   return (
     <>
-      <Text style={look.heading}>{said.places}</Text>
+      <PaperHeading>{said.places}</PaperHeading>
       <PaperTable
         rows={placesInUse(report)} keyOf={({ id }) => id}
         columns={[
@@ -76,7 +77,7 @@ export function HandoverPaper({ report, said, lists }: { report: HandoverReport;
           { head: said.note, share: 5, cell: ({ note }) => note ?? '' },
         ]}
       />
-      <Text style={look.heading}>{said.held}</Text>
+      <PaperHeading>{said.held}</PaperHeading>
       {report.held.length === 0 ? <Text>{said.noHeld}</Text> : (
         <PaperTable
           rows={report.held} keyOf={({ id }) => id}
@@ -91,7 +92,7 @@ export function HandoverPaper({ report, said, lists }: { report: HandoverReport;
       )}
       {lists.map(({ heading, says, none }) => (
         <View key={heading}>
-          <Text style={look.heading}>{heading}</Text>
+          <PaperHeading>{heading}</PaperHeading>
           {says.length === 0 ? <Text>{none}</Text> : says.map((one) => <Text key={one}>{`– ${one}`}</Text>)}
         </View>
       ))}
@@ -103,7 +104,7 @@ export function HandoverPaper({ report, said, lists }: { report: HandoverReport;
 export function PaperDefinitions({ heading, says }: { heading: string; says: readonly string[] }) {
   return (
     <View wrap={false}>
-      <Text style={look.heading}>{heading}</Text>
+      <PaperHeading>{heading}</PaperHeading>
       {says.map((sentence) => <Text key={sentence} style={{ fontSize: 8.5 }}>{sentence}</Text>)}
     </View>
   );

@@ -3,6 +3,7 @@ import { Text, View } from '@react-pdf/renderer';
 import type { Messages } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import { look } from '../../ui/paper/look.ts';
+import { PaperHeading } from '../../ui/paper/paper-heading.tsx';
 import { PaperTable } from '../../ui/paper/paper-table.tsx';
 
 interface TracePaperProps {
@@ -36,7 +37,7 @@ export function TracePaper({ trace, said, stages, sums, days }: TracePaperProps)
           { head: columns.donor, share: 1.7, cell: ({ donorTree }) => donorTree?.label ?? '' },
         ]}
       />
-      <Text style={look.heading}>{said.beside}</Text>
+      <PaperHeading>{said.beside}</PaperHeading>
       {trace.beside.length === 0 ? <Text>{said.besideNone}</Text> : (
         <PaperTable
           rows={trace.beside} keyOf={({ id, place }) => `${id} ${place.id}`}
@@ -50,7 +51,7 @@ export function TracePaper({ trace, said, stages, sums, days }: TracePaperProps)
           ]}
         />
       )}
-      <Text style={look.heading}>{said.outside}</Text>
+      <PaperHeading>{said.outside}</PaperHeading>
       {trace.outside.length === 0 ? <Text>{said.outsideNone}</Text> : (
         <PaperTable
           rows={trace.outside} keyOf={({ entryId, batchId }) => `${entryId} ${batchId}`}
