@@ -37,6 +37,8 @@ CALL guard_rows_of('change_waiting', 'SELECT');
 CALL guard_rows_of('change', 'SELECT');
 CALL hide_from_partners('change_waiting');
 CALL hide_from_partners('change');
+-- A backup holds counters as well as rows.
+GRANT SELECT ON SEQUENCE change_waiting_nth_seq TO sprigline_keeper;
 
 -- Its argument says what the rows of its table are.
 CREATE FUNCTION put_among_changes() RETURNS trigger LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, pg_temp AS $$
@@ -140,6 +142,13 @@ BEGIN ATOMIC
     SELECT t.place, t.at, t.id FROM told t WHERE t.kind = 'sticking'
     UNION SELECT f.place, f.at, k.id FROM family f JOIN public.sticking k ON k.programme_id = public.this_programme() AND (k.second_try_of_id = f.id
       OR k.from_batch_id IN (SELECT b.id FROM public.batch b WHERE b.programme_id = public.this_programme() AND b.sticking_id = f.id))
+  -- Each entry is asked which batches it says something of: a partner may have very many.
+  ), touched AS MATERIALIZED (
+    SELECT c.place, t.batch_id, e.received_at
+    FROM public.change c JOIN public.entry e ON e.programme_id = c.programme_id AND e.id = c.id
+    CROSS JOIN LATERAL (SELECT o.batch_id FROM public.entry_touch o WHERE o.programme_id = c.programme_id AND o.entry_id = coalesce(e.corrects_id, e.id) OFFSET 0) t
+    WHERE c.programme_id = public.this_programme() AND c.of = 'entry' AND c.place BETWEEN first_place AND up_to AND public.this_partner() IS NOT NULL
+      AND e.kind NOT IN ('noted', 'treated', 'incident')
   ), own_batch AS (
     SELECT b.id, b.sticking_id, s.place_id FROM public.batch b
     JOIN public.batch_state s ON s.programme_id = b.programme_id AND s.batch_id = b.id
@@ -147,11 +156,7 @@ BEGIN ATOMIC
   ), own_site AS (
     SELECT p.id FROM public.place p WHERE p.programme_id = public.this_programme() AND p.kind = 'site' AND p.id IN (SELECT public.places_of_partner())
   )
-  SELECT c.place, 'batch', t.batch_id, false, e.received_at
-  FROM public.change c JOIN public.entry e ON e.programme_id = c.programme_id AND e.id = c.id
-  JOIN public.entry_touch t ON t.programme_id = c.programme_id AND t.entry_id = coalesce(e.corrects_id, e.id)
-  WHERE c.programme_id = public.this_programme() AND c.of = 'entry' AND c.place BETWEEN first_place AND up_to AND public.this_partner() IS NOT NULL
-    AND e.kind NOT IN ('noted', 'treated', 'incident') AND t.batch_id IN (SELECT public.batches_of_partner())
+  SELECT c.place, 'batch', c.batch_id, false, c.received_at FROM touched c WHERE c.batch_id IN (SELECT public.batches_of_partner())
   UNION
   -- Who found out of which tree they are changes the line of a batch.
   SELECT f.place, 'batch', b.id, false, f.at FROM family f JOIN own_batch b ON b.sticking_id = f.id
