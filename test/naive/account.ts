@@ -7,7 +7,7 @@ export interface Account {
   readonly balance: number;
   readonly rooted: { readonly now: number | undefined; readonly ever: number | undefined };
   readonly notFound: number;
-  readonly held: boolean;
+  readonly heldBy: readonly string[];
   readonly unconfirmed: boolean;
   readonly stays: readonly string[];
   readonly lastSeenOn: string | undefined;
@@ -25,7 +25,7 @@ export function realAccount(batch: BatchIdentity, books: Books): Account {
     // After the tray, a plant has roots or is none: what `ever` means there is nobody's question.
     rooted: { now: books.rooted.now, ever: batch.stage === 'cutting' ? books.rooted.ever : undefined },
     notFound: books.notFound,
-    held: books.held,
+    heldBy: books.heldBy,
     unconfirmed: books.unconfirmed,
     stays: books.stays.map(stayAsText),
     lastSeenOn: books.lastSeen?.day,
@@ -44,7 +44,7 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     balance: bench.here,
     rooted: { now: rootedNow(bench), ever: batch.stage === 'cutting' ? bench.everRooted : undefined },
     notFound: Math.min(bench.notFound, bench.here),
-    held: bench.heldBy.length > 0,
+    heldBy: bench.heldBy,
     unconfirmed: bench.unconfirmed,
     stays: bench.stays.map(stayAsText),
     lastSeenOn: bench.sights.at(-1)?.day,

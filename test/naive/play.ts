@@ -90,7 +90,7 @@ function playOne(bench: Bench, fact: Fact): void {
   if (deed.does === 'arrive') arrive(bench, fact, deed);
   if (deed.does === 'leave') leave(bench, fact, deed);
   if (deed.does === 'check') check(bench, entry, deed);
-  if (deed.does === 'hold') bench.heldBy.push(entry.id);
+  if (deed.does === 'hold') bench.heldBy = [...bench.heldBy, entry.id];
   if (deed.does === 'release') bench.heldBy = bench.heldBy.filter((by) => deed.hold !== undefined && by !== deed.hold);
   if (deed.does === 'carry') bench.stays.push({ placeId: deed.placeId, from: entry.observedOn, entryId: entry.id });
   if (deed.does === 'find') {

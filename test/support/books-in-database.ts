@@ -23,7 +23,7 @@ export async function booksInDatabase(sql: pg.Client, batchId: string): Promise<
     lastSeen: state.last_seen_on ? { day: state.last_seen_on, look: state.last_look } : undefined,
     looks: { strongOn: state.strong_look_on, sampledOn: state.sampled_on, lookedOverOn: state.looked_over_on },
     notFound: state.not_found,
-    held: state.held,
+    heldBy: state.held_by,
     unconfirmed: state.unconfirmed,
     calledOn: state.called_on,
     flags: await rows<Flag & pg.QueryResultRow>(`SELECT entry_id AS "entryId", code, day, n FROM flag WHERE batch_id = $1`),
@@ -38,7 +38,7 @@ interface StateRow {
   last_seen_on?: string;
   last_look: 'look' | 'tug' | 'lifted';
   not_found: number;
-  held: boolean;
+  held_by: string[];
   unconfirmed: boolean;
   called_on?: string;
   strong_look_on?: string;

@@ -18,9 +18,9 @@ function columnsOfSchema(): Column[] {
   const text = readdirSync(SCHEMA).map((file) => readFileSync(`${SCHEMA}/${file}`, 'utf8')).join('\n');
   return [...text.matchAll(/^model \w+ \{\n(.*?)^\}/gms)].flatMap(([, body = '']) => {
     const table = /@@map\("(\w+)"\)/.exec(body)?.[1];
-    return [...body.matchAll(/^ {2}([a-z]\w*) +(\w+)(\("\w+"\))?(\?)?(.*)$/gm)].map(([, name, type = '', unsupported, optional, rest = '']) => {
+    return [...body.matchAll(/^ {2}([a-z]\w*) +(\w+)(\("\w+"\))?(\?|\[\])?(.*)$/gm)].map(([, name, type = '', unsupported, many, rest = '']) => {
       const column = /@map\("(\w+)"\)/.exec(rest)?.[1] ?? name;
-      return `${table}.${column} ${databaseType(type, unsupported, rest)}${optional ? '' : ' not null'}`;
+      return `${table}.${column} ${databaseType(type, unsupported, rest)}${many === '[]' ? '[]' : ''}${many === '?' ? '' : ' not null'}`;
     });
   });
 }

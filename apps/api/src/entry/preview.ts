@@ -20,6 +20,6 @@ export function previewOf(scribe: Scribe): Previewed {
   };
 }
 
-const booksShown = ({ balance, rooted, lastSeen, notFound, held, unconfirmed, calledOn }: Books): BooksShown => ({
-  balance, rootedNow: rooted.now, rootedEver: rooted.ever, lastSeen, notFound, held, unconfirmed, calledOn,
+const booksShown = ({ balance, rooted, lastSeen, notFound, heldBy, unconfirmed, calledOn }: Books): BooksShown => ({
+  balance, rootedNow: rooted.now, rootedEver: rooted.ever, lastSeen, notFound, held: heldBy.length > 0, unconfirmed, calledOn,
 });

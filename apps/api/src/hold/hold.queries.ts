@@ -3,19 +3,10 @@ import { IN_LINE, IN_LINE_FROM } from '../batch/shown.queries.ts';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 
 const HOLDS = `
-WITH kept AS (
-  SELECT batch_id FROM batch_state WHERE programme_id = $1 AND held AND balance > 0
-), cause AS (
-  -- Whatever held a batch and was not released since, by its name or with all others.
+WITH cause AS (
   SELECT k.batch_id, e.id, e.observed_on, e.kind, e.body, e.place_id, e.donor_tree_id, e.trip_id, e.written_by
-  FROM kept k JOIN entry_touch t ON t.programme_id = $1 AND t.batch_id = k.batch_id
-  JOIN entry e ON e.programme_id = $1 AND e.id = t.entry_id AND (e.kind = 'held' OR (e.kind = 'received' AND e.body ->> 'source' = 'return'))
-  WHERE NOT EXISTS (SELECT FROM entry c WHERE c.programme_id = $1 AND c.corrects_id = e.id AND c.kind = 'withdrawn')
-    AND NOT EXISTS (
-      SELECT FROM entry_touch x JOIN entry r ON r.programme_id = $1 AND r.id = x.entry_id AND r.kind = 'released'
-      WHERE x.programme_id = $1 AND x.batch_id = k.batch_id AND (r.observed_on, r.received_at) >= (e.observed_on, e.received_at)
-        AND coalesce((r.body ->> 'holdId')::uuid, e.id) = e.id
-        AND NOT EXISTS (SELECT FROM entry c WHERE c.programme_id = $1 AND c.corrects_id = r.id AND c.kind = 'withdrawn'))
+  FROM batch_state k JOIN entry e ON e.programme_id = $1 AND e.id = ANY (k.held_by)
+  WHERE k.programme_id = $1 AND k.held AND k.balance > 0
 ), holds AS (
   SELECT id, observed_on, kind, body, place_id, donor_tree_id, trip_id, written_by, array_agg(batch_id) AS batch_ids FROM cause GROUP BY 1, 2, 3, 4, 5, 6, 7, 8
 )

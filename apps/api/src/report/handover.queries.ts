@@ -17,10 +17,8 @@ const HELD = `
   SELECT b.id, s.balance AS n, p.name AS place, (SELECT l.code FROM label l WHERE l.programme_id = $1 AND l.batch_id = b.id ORDER BY l.given_at DESC, l.code LIMIT 1) AS label,
     h.observed_on AS since, h.body ->> 'reason' AS reason
   FROM batch_state s JOIN batch b ON b.programme_id = $1 AND b.id = s.batch_id JOIN place p ON p.programme_id = $1 AND p.id = s.place_id
-  LEFT JOIN LATERAL (
-    SELECT e.observed_on, e.body FROM entry_touch x JOIN entry e ON e.programme_id = $1 AND e.id = x.entry_id AND e.kind = 'held'
-    WHERE x.programme_id = $1 AND x.batch_id = b.id AND NOT EXISTS (SELECT FROM entry c WHERE c.programme_id = $1 AND c.corrects_id = e.id AND c.kind = 'withdrawn')
-    ORDER BY e.observed_on DESC, e.id DESC LIMIT 1) h ON true
+  -- What held it first is told; under Held stands each of its reasons.
+  LEFT JOIN entry h ON h.programme_id = $1 AND h.id = s.held_by[1]
   WHERE s.programme_id = $1 AND s.held AND s.balance > 0 ORDER BY h.observed_on, b.id LIMIT 300`;
 
 const REVIEWS = `

@@ -90,7 +90,8 @@ export interface Books {
   readonly looks: Looks;
   /** Planted trees that the last check missed; still in stock. */
   readonly notFound: number;
-  readonly held: boolean;
+  /** Entries that hold it, in the order in which they do; none when it may go. */
+  readonly heldBy: readonly string[];
   /** Given to a partner and not yet counted there. */
   readonly unconfirmed: boolean;
   /** The tray was called: nothing is waited for any more. */

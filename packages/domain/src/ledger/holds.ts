@@ -5,8 +5,8 @@ import type { Fact } from './fact.ts';
 const FORBIDDEN_WHILE_HELD: ReadonlySet<Effect> = new Set<Effect>(['wentOn', 'splitOut', 'givenOut', 'givenAcross']);
 
 export interface Holds {
-  /** Whether the batch is held after the last of the facts. */
-  readonly held: boolean;
+  /** Entries that hold the batch after the last of the facts, in the order in which they do; none when it may go. */
+  readonly heldBy: readonly string[];
   /** `held-moved`, for what left or was carried elsewhere all the same. */
   readonly flags: readonly Flag[];
 }
@@ -21,7 +21,7 @@ export function holdsOf(facts: readonly Fact[]): Holds {
     if (startsHold(fact)) holding.add(fact.entryId);
     if (fact.act === 'released') release(holding, fact.holdId);
   }
-  return { held: holding.size > 0, flags };
+  return { heldBy: [...holding], flags };
 }
 
 function release(holding: Set<string>, holdId: string | undefined): void {

@@ -31,7 +31,7 @@ export function replay(batch: BatchIdentity, entries: readonly Entry[]): Books {
   const facts = factsOfBatch(batch.id, standing);
   const openingStands = standing.some(({ id }) => id === batch.openingEntryId);
   const ledger = byDay(facts).reduce(bookDay, emptyLedger(batch, openingStands));
-  const { held, flags: heldMoved } = holdsOf(facts);
+  const { heldBy, flags: heldMoved } = holdsOf(facts);
   const flags = [...oldestFirst(ledger.flags), ...heldMoved, ...standing.flatMap(flagsOfTime), ...flagsOfChains(told)];
 
   return {
@@ -42,7 +42,7 @@ export function replay(batch: BatchIdentity, entries: readonly Entry[]): Books {
     lastSeen: ledger.sights.last,
     looks: looksOf(batch.id, standing),
     notFound: stillInStock(ledger),
-    held,
+    heldBy,
     unconfirmed: ledger.unconfirmed,
     calledOn: ledger.calledOn,
     flags: inContentOrder(flags, [...concerning, ...told.effective]),

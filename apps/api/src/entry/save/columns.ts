@@ -21,7 +21,7 @@ export const BATCH_KEY: Columns = { batch_id: 'uuid' };
 
 export const STATE: Columns = {
   balance: 'integer', place_id: 'uuid', rooted_now: 'integer', rooted_ever: 'integer', rooted_look: 'look', rooted_on: 'date',
-  last_seen_on: 'date', last_look: 'look', not_found: 'integer', held: 'boolean', unconfirmed: 'boolean', called_on: 'date',
+  last_seen_on: 'date', last_look: 'look', not_found: 'integer', held: 'boolean', held_by: 'uuid[]', unconfirmed: 'boolean', called_on: 'date',
   strong_look_on: 'date', sampled_on: 'date', looked_over_on: 'date',
 };
 

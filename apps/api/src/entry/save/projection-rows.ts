@@ -9,7 +9,7 @@ export interface ProjectionRows {
   readonly stays: readonly Row[];
   readonly flags: readonly Row[];
 }
-export type Row = Readonly<Record<string, string | number | boolean | undefined>>;
+export type Row = Readonly<Record<string, string | number | boolean | readonly string[] | undefined>>;
 
 export const projectionRows = (batch: KnownBatch, books: Books): ProjectionRows => ({
   state: stateRow(batch, books),
@@ -18,10 +18,10 @@ export const projectionRows = (batch: KnownBatch, books: Books): ProjectionRows 
   flags: flagRows(batch.id, books.flags),
 });
 
-const stateRow = (batch: KnownBatch, { balance, stays, rooted, lastSeen, looks, notFound, held, unconfirmed, calledOn }: Books): Row => ({
+const stateRow = (batch: KnownBatch, { balance, stays, rooted, lastSeen, looks, notFound, heldBy, unconfirmed, calledOn }: Books): Row => ({
   batch_id: batch.id, balance, place_id: stays.at(-1)?.placeId ?? batch.openingPlaceId, rooted_now: rooted.now, rooted_ever: rooted.ever,
   rooted_look: rooted.look, rooted_on: rooted.seenOn, last_seen_on: lastSeen?.day, last_look: lastSeen?.look, not_found: notFound,
-  held, unconfirmed, called_on: calledOn, strong_look_on: looks.strongOn, sampled_on: looks.sampledOn, looked_over_on: looks.lookedOverOn,
+  held: heldBy.length > 0, held_by: heldBy, unconfirmed, called_on: calledOn, strong_look_on: looks.strongOn, sampled_on: looks.sampledOn, looked_over_on: looks.lookedOverOn,
 });
 
 const movementRow = (batchId: string, { entryId, day, effect, n, cause, toStage, undoes, lastSeen }: Movement, seq: number): Row => ({

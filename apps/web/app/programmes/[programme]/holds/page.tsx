@@ -38,6 +38,7 @@ export default async function HoldsPage({ params, searchParams }: HoldsPageProps
     trips: trips.map(({ id, standId, wentOn }) => ({ value: id, words: `${nameIn(stands, standId)}, ${sayDay(wentOn)}` })),
   };
   const released = holds.find(({ entryId }) => entryId === release);
+  const staying = released ? heldOtherwise(released, holds) : 0;
   return (
     <>
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
@@ -50,7 +51,7 @@ export default async function HoldsPage({ params, searchParams }: HoldsPageProps
               {workplace.isDesk && hold !== released && <p className="not-on-paper mt-4"><ButtonLink look="quiet" href={`?release=${hold.entryId}#${hold.entryId}`}>{said.release}</ButtonLink></p>}
               {workplace.isDesk && hold === released && (
                 <div className="not-on-paper mt-6 border-t border-line pt-4">
-                  {heldOtherwise(hold, holds) > 0 && <p className="mb-4">{t('heldOtherwise', { n: heldOtherwise(hold, holds) })}</p>}
+                  {staying > 0 && <p className="mb-4">{t('heldOtherwise', { n: staying })}</p>}
                   <EntryForm {...around} action={writeRelease.bind(null, programme, releaseOf(hold))} send={said.releaseSend}><HoldFields /></EntryForm>
                 </div>
               )}
