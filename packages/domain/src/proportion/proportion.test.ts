@@ -101,6 +101,8 @@ describe('how many to look at', () => {
     }));
   });
 
+  test('one plant is looked at, also where nothing varies', () => expect([sampleSize(0, 0.001, 1), sampleSize(1, 0.5, 1), sampleSize(5e-324, 0.001, 1)]).toEqual([1, 1, 1]));
+
   test('dust is not rounded up', () => expect([upwards(100 / 0.5), upwards(0.1 * 3 * 10), upwards(2.1)]).toEqual([200, 3, 3]));
   test.each([[-0.1, 0.1, 5], [0.5, 0, 5], [0.5, 0.1, 0], [Number.NaN, 0.1, 5]])('%d, %d, %d is refused', (expected, margin, population) => expect(() => sampleSize(expected, margin, population)).toThrow());
 });

@@ -24,8 +24,10 @@ export function sampleSize(expected: number, margin: number, population?: number
 
   const z = normalQuantile((1 + confidence) / 2);
   const many = (z * z * expected * (1 - expected)) / (margin * margin);
+  // Also where nearly nothing varies and there is one plant, for which the next line would be nothing by nothing.
+  if (many <= 1) return 1;
   const needed = population === undefined ? many : many / (1 + (many - 1) / population);
-  return Math.max(1, Math.min(population ?? Number.POSITIVE_INFINITY, upwards(needed)));
+  return Math.min(population ?? Number.POSITIVE_INFINITY, upwards(needed));
 }
 
 /** Rounds up, but not for the dust that division leaves: 100 / 0.5 is 200, not 201. */
