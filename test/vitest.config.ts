@@ -21,6 +21,7 @@ export default defineConfig({
           exclude: [...NEVER, '**/*.medium.test.ts', '**/*.long.test.ts', 'test/tidy/**'],
           pool: 'threads',
           isolate: false,
+          setupFiles: ['test/support/draws.ts'],
           // Properties take a second or two by themselves; on a busy machine that must not look like a fault.
           testTimeout: 30_000,
         },
@@ -33,6 +34,7 @@ export default defineConfig({
           exclude: [...NEVER, 'test/tidy/**'],
           // Every file has a database and an API of its own, and no test replaces a module of ours: what is imported may be shared.
           isolate: false,
+          setupFiles: ['test/support/draws.ts'],
           globalSetup: ['test/support/database/global-setup.ts'],
           testTimeout: 20_000,
           hookTimeout: 60_000,

@@ -5,6 +5,7 @@ import { countPlaywright, countVitest } from './count.mjs';
  * @property {string} name
  * @property {string} command
  * @property {readonly string[]} args
+ * @property {NodeJS.ProcessEnv} [env] what it alone is told
  * @property {(report: any) => import('./count.mjs').Count} [count] how to read its report; without one it passes or fails as a whole
  */
 
@@ -32,4 +33,7 @@ export const CHECKS = [npmScript('lint'), npmScript('imports'), npmScript('types
 
 export const USUAL = [...CHECKS, vitest('small'), vitest('medium'), E2E];
 
-export const LONG = [vitest('long')];
+/** The properties, with other examples than every run sees. */
+const DRAWN_ANEW = { ...vitest('small'), name: 'small, drawn anew', env: { DRAWS: 'anew' } };
+
+export const LONG = [DRAWN_ANEW, vitest('long')];

@@ -9,14 +9,14 @@ import { withCrash } from './count.mjs';
  * @param {{ root: string, env: NodeJS.ProcessEnv }} options
  * @returns {Promise<import('./count.mjs').Count>}
  */
-export async function runPart({ name, command, args, count }, { root, env }) {
+export async function runPart({ name, command, args, env: own, count }, { root, env }) {
   const folder = mkdtempSync(join(tmpdir(), 'sprigline-report-'));
   const report = join(folder, 'report.json');
   const isVitest = args[0] === 'vitest';
   try {
     const status = await run(command, isVitest ? [...args, `--outputFile.json=${report}`] : args, {
       cwd: root,
-      env: { ...process.env, ...env, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+      env: { ...process.env, ...env, ...own, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
     });
     if (!count) return status === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
     return withCrash(status, existsSync(report) ? count(JSON.parse(readFileSync(report, 'utf8'))) : undefined);
