@@ -1,5 +1,5 @@
 import type { ReadingFilter } from '@sprigline/contract';
-import { type Chosen, chosenStickings } from './chosen-stickings.ts';
+import { type Chosen, chosenStickings } from './chosen-stickings.queries.ts';
 import { MIXED_ORIGIN, THE_BATCH } from './unsure-plants.ts';
 
 /**

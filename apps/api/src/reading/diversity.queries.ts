@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ReadingFilter } from '@sprigline/contract';
 import type { StandPlants } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { chosenStickings } from './chosen-stickings.ts';
+import { chosenStickings } from './chosen-stickings.queries.ts';
 import { UNSURE_PLANTS } from './unsure-plants.ts';
 
 export interface StandRow extends Record<string, unknown> {

@@ -3,7 +3,7 @@ import type { FunnelGroup, FunnelQuery } from '@sprigline/contract';
 import type { StageTally } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
-import { chosenStickings } from './chosen-stickings.ts';
+import { chosenStickings } from './chosen-stickings.queries.ts';
 
 type GroupHead = Omit<FunnelGroup, 'key' | 'stages' | 'donors' | 'verdictOn'>;
 

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { ReadingChoices } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { SEASONS } from './chosen-stickings.ts';
+import { SEASONS } from './chosen-stickings.queries.ts';
 
 export interface NamedDonor extends Record<string, unknown> {
   readonly donorId: string;

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { DonorHolding, ReadingFilter } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { chosenStickings } from './chosen-stickings.ts';
+import { chosenStickings } from './chosen-stickings.queries.ts';
 
 export type HoldingRow = Omit<DonorHolding, 'risks'>;
 

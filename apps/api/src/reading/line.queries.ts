@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ReadingFilter, ReadingLine } from '@sprigline/contract';
 import type { StageTally } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { chosenStickings } from './chosen-stickings.ts';
+import { chosenStickings } from './chosen-stickings.queries.ts';
 
 type Head = Pick<ReadingLine, 'key' | 'name' | 'standId' | 'taxonId' | 'taxon' | 'commonName' | 'donors'>;
 
