@@ -117,12 +117,22 @@ export { COANCESTRY, statusNumber, type StatusNumber } from './diversity/status-
 
 // Plans
 export type { VaryingChance } from './distribution/beta-binomial.ts';
+export { afterLaterStages } from './planning/after-later-stages.ts';
+export { expectedOfLines, type ExpectedNumber, type ExpectedOfLines } from './planning/expected-of-lines.ts';
 export { calibrationOf, forecast, type ForecastAt, type StandingLot } from './planning/forecast.ts';
 export { leaveOrCall, type LeaveOrCall } from './planning/leave-or-call.ts';
 export { moreDonorsOrCuttings, type MoreDonorsOrCuttings } from './planning/more-donors-or-cuttings.ts';
 export { propagulesNeeded, type Rounding } from './planning/propagules-needed.ts';
 export { planOf, stickingPlan, type StickingPlan, type StickingTarget } from './planning/sticking-plan.ts';
 export { fitVaryingChance, type FittedChance, type Prior } from './planning/varying-chance-fit.ts';
+
+// A second opinion at sticking
+export { ABOUT, type About, type Basis, type Opinion, type OwnShare } from './second-opinion/opinion.ts';
+export { honestVerdictDays, SLOW_DAYS } from './second-opinion/first-check.ts';
+export { ingredientsOf } from './second-opinion/medium.ts';
+export type { PastSticking, SecondOpinionQuestion, StickingLine, Wood } from './second-opinion/question.ts';
+export { rootingPrior, speciesRow, type RootingPrior, type SpeciesRow } from './second-opinion/species-row.ts';
+export { secondOpinion } from './second-opinion/second-opinion.ts';
 
 // Layouts, and dice that fall the same way again
 export { diceOf, type Dice } from './random/dice.ts';

@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { betaBinomial } from '../distribution/beta-binomial.ts';
+import { afterLaterStages } from './after-later-stages.ts';
+import { expectedOfLines } from './expected-of-lines.ts';
+
+describe('after later stages', () => {
+  test('worked by hand: half root, likeness 1/5, four in five come through', () => {
+    // Covariance (4/5)^2 x 1/5 x 1/4 = 4/125, variance 2/5 x 3/5 = 6/25: 2/15.
+    expect(afterLaterStages({ mean: 0.5, likeness: 0.2 }, [0.8])).toEqual({ mean: 0.4, likeness: expect.closeTo(2 / 15, 12) });
+  });
+  test('nothing after it changes nothing, and trees that fare as they like still do', () => {
+    expect(afterLaterStages({ mean: 0.3, likeness: 0.1 }, [])).toEqual({ mean: 0.3, likeness: expect.closeTo(0.1, 12) });
+    expect(afterLaterStages({ mean: 0.3, likeness: 0 }, [0.5, 0.5]).likeness).toBe(0);
+    expect(afterLaterStages({ mean: 1, likeness: 0 }, [1])).toEqual({ mean: 1, likeness: 0 });
+  });
+  test('two steps are one step of their product, and trees never grow more alike', () => {
+    const share = fc.double({ min: 0.01, max: 1, noNaN: true });
+    fc.assert(fc.property(fc.double({ min: 0.01, max: 0.99, noNaN: true }), fc.double({ min: 0, max: 0.9, noNaN: true }), share, share, (mean, likeness, one, other) => {
+      const twice = afterLaterStages(afterLaterStages({ mean, likeness }, [one]), [other]);
+      const once = afterLaterStages({ mean, likeness }, [one * other]);
+      expect(twice.likeness).toBeCloseTo(once.likeness, 10);
+      expect(once.likeness).toBeLessThanOrEqual(likeness + 1e-12);
+    }));
+  });
+  test('a share that is not known is refused', () => expect(() => afterLaterStages({ mean: 0.5, likeness: 0 }, [Number.NaN])).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' })));
+});
+
+describe('what lines will bring', () => {
+  test('worked by hand: two trees, a cutting of each, every second one roots', () => {
+    // 0, 1, 2 plants by 1/4, 1/2, 1/4: nine in ten of the time from 0 to 2, half the time just 1.
+    const half = { mean: 0.5, likeness: 0 };
+    expect(expectedOfLines([1, 1], half, 0.9).plants).toEqual({ expected: 1, lower: 0, upper: 2 });
+    expect(expectedOfLines([1, 1], half, 0.4).donors).toEqual({ expected: 1, lower: 1, upper: 1 });
+  });
+  test('one tree is its own distribution: the middle 80 % of 12 with chance 1/4', () => {
+    const chances = betaBinomial(12, { mean: 0.25, likeness: 0.3 });
+    const { plants } = expectedOfLines([12], { mean: 0.25, likeness: 0.3 });
+    const below = chances.slice(0, plants.lower).reduce((a, b) => a + b, 0);
+    const above = chances.slice(plants.upper + 1).reduce((a, b) => a + b, 0);
+    expect(below).toBeLessThanOrEqual(0.1);
+    expect(above).toBeLessThanOrEqual(0.1 + 1e-9);
+    expect(below + (chances[plants.lower] ?? 0)).toBeGreaterThan(0.1);
+  });
+  test('by adding up and by the normal it is nearly the same', () => {
+    const [exact, near] = [Array<number>(60).fill(50), Array<number>(60).fill(51)].map((lines) => expectedOfLines(lines, { mean: 0.4, likeness: 0.1 }).plants);
+    expect(near?.lower).toBeCloseTo((exact?.lower ?? 0) * 1.02, -1);
+    expect(near?.upper).toBeCloseTo((exact?.upper ?? 0) * 1.02, -1);
+  });
+  test('limits hold what is expected, alike trees are further apart, and nothing brings nothing', () => {
+    expect(expectedOfLines([], { mean: 0.5, likeness: 0 }).plants).toEqual({ expected: 0, lower: 0, upper: 0 });
+    fc.assert(fc.property(fc.array(fc.integer({ min: 1, max: 30 }), { minLength: 1, maxLength: 8 }), fc.double({ min: 0.05, max: 0.95, noNaN: true }), (lines, mean) => {
+      const [apart, alike] = [expectedOfLines(lines, { mean, likeness: 0 }), expectedOfLines(lines, { mean, likeness: 0.5 })];
+      expect(alike.donors.expected).toBeLessThanOrEqual(apart.donors.expected + 1e-9);
+      expect(apart.plants.lower).toBeLessThanOrEqual(Math.ceil(apart.plants.expected));
+      expect(apart.plants.upper).toBeGreaterThanOrEqual(Math.floor(apart.plants.expected));
+      expect(alike.plants.upper).toBeLessThanOrEqual(lines.reduce((a, b) => a + b));
+    }), { numRuns: 60 });
+  });
+  test.each([[[2.5], 0.8, 'survival/not-a-count'], [[2], 1, 'survival/not-a-level']] as const)('%j at %d answers %s', (lines, level, code) => {
+    expect(() => expectedOfLines(lines, { mean: 0.5, likeness: 0 }, level)).toThrow(expect.objectContaining({ code }));
+  });
+});
