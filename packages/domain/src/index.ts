@@ -92,6 +92,8 @@ export { newcombeDifference, type ShareDifference, type ShareSeen } from './prop
 export { sampleSize } from './proportion/sample-size.ts';
 
 // Curves over time
+export type { CuttingBatch, CuttingEnd, CuttingMovement, FollowedCuttings, RootsToldOn } from './time/cutting-history.ts';
+export { followedCuttings } from './time/followed-cuttings.ts';
 export type { Followed } from './time/followed.ts';
 export { kaplanMeier, type KaplanMeier, type LimitsBy, type SurvivalStep } from './time/kaplan-meier.ts';
 export { logRank, type LogRank, type Stratum } from './time/log-rank.ts';
