@@ -1,8 +1,11 @@
 import { DomainError } from '../errors.ts';
 import { isCount } from '../count.ts';
 
+/** Beyond what any bench or bottle has, in any unit; products of such numbers run out. */
+const HUGE = 1e100;
+
 function refuseUnlessAbove0(sizes: Readonly<Record<string, number>>): void {
-  for (const [name, size] of Object.entries(sizes)) if (!(size > 0 && size < Number.POSITIVE_INFINITY)) throw new DomainError('bench/not-a-size', `${name} must be a finite number above 0`, { [name]: size });
+  for (const [name, size] of Object.entries(sizes)) if (!(size > 0 && size < HUGE)) throw new DomainError('bench/not-a-size', `${name} must be a number above 0, of a size that is met with`, { [name]: size });
 }
 
 /**
@@ -20,8 +23,16 @@ export function dilution(stockPpm: number, wantedPpm: number, wantedMl: number):
   return { stockMl, diluentMl: wantedMl - stockMl };
 }
 
-/** Per cent by weight to parts per million: 1 % is 10,000 ppm, or 10 g/L in water. */
-export const ppmOfPercent = (percent: number): number => percent * 10_000;
+/**
+ * Per cent by weight to parts per million: 1 % is 10,000 ppm, or 10 g/L in water.
+ *
+ * @param percent 0 to 100
+ * @throws DomainError `bench/not-a-size`
+ */
+export function ppmOfPercent(percent: number): number {
+  if (!(percent >= 0 && percent <= 100)) throw new DomainError('bench/not-a-size', 'a strength lies between 0 and 100 %', { percent });
+  return percent * 10_000;
+}
 
 /**
  * Medium for a number of containers, with what settles and spills.
@@ -58,6 +69,7 @@ export function traysOnBench(bench: { width: number; length: number }, tray: { w
   const fit = (room: number, size: number): number => Math.floor(room / size + 1e-9);
   const along = fit(bench.width, tray.width) * fit(bench.length, tray.length);
   const turned = fit(bench.width, tray.length) * fit(bench.length, tray.width);
+  if (!isCount(along) || !isCount(turned)) throw new DomainError('bench/not-a-size', 'such trays are not of this bench');
   return turned > along ? { trays: turned, isTurned: true } : { trays: along, isTurned: false };
 }
 
@@ -70,7 +82,7 @@ export function traysOnBench(bench: { width: number; length: number }, tray: { w
  * @throws DomainError `bench/not-a-size`
  */
 export function dailyLight(ppfd: number, hours: number): number {
-  if (!(ppfd >= 0 && ppfd < Number.POSITIVE_INFINITY && hours >= 0 && hours <= 24)) throw new DomainError('bench/not-a-size', 'light is 0 or more, hours 0 to 24', { ppfd, hours });
+  if (!(ppfd >= 0 && ppfd < HUGE && hours >= 0 && hours <= 24)) throw new DomainError('bench/not-a-size', 'light is 0 or more, hours 0 to 24', { ppfd, hours });
   return (ppfd * hours * 3600) / 1e6;
 }
 

@@ -15,7 +15,8 @@ export function clusteredCovariance(rows: readonly LogisticRow[], estimates: rea
   for (const { terms, successes, plants, cluster } of rows) {
     const score = scores.get(cluster) ?? estimates.map(() => 0);
     scores.set(cluster, score);
-    const gap = successes - plants * shareAt(logOdds(terms, estimates));
+    const odds = logOdds(terms, estimates);
+    const gap = successes * shareAt(-odds) - (plants - successes) * shareAt(odds);
     for (const [at, x] of [1, ...terms].entries()) score[at]! += x * gap;
   }
   const plants = rows.reduce((sum, row) => sum + row.plants, 0);

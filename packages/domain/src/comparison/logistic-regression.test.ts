@@ -8,7 +8,11 @@ const row = (terms: number[], successes: number, plants: number, cluster: string
 
 describe('logistic regression', () => {
   // Hoblyn TN, Palmer RC (1934) in Bartlett MS (1935): plum root cuttings alive of 240; from memory. Terms: long, at once, both.
-  const PLUMS = [row([1, 1, 1], 156, 240, 'a'), row([1, 0, 0], 84, 240, 'b'), row([0, 1, 0], 107, 240, 'c'), row([0, 0, 0], 31, 240, 'd')];
+  // Nobody printed their trays: they are shared out among two here, which moves the clustered errors and nothing else.
+  const PLUMS = ([[[1, 1, 1], 156], [[1, 0, 0], 84], [[0, 1, 0], 107], [[0, 0, 0], 31]] as const).flatMap(([terms, alive], at) => {
+    const inOne = Math.floor(alive / 2) + 4;
+    return [row([...terms], inOne, 120, `${at} one`), row([...terms], alive - inOne, 120, `${at} other`)];
+  });
 
   test('plum root cuttings with an interaction: a full model gives each cell’s own odds, worked by hand', () => {
     const { terms } = logisticRegression(PLUMS);
@@ -53,11 +57,22 @@ describe('logistic regression', () => {
     expect(isFewClusters).toBe(true);
   });
 
+  test('one in a thousand million against a thousand: rare is not separated', () => {
+    const { terms } = logisticRegression([row([0], 1, 1e9, 'a'), row([0], 3, 1e9, 'b'), row([1], 900, 1e9, 'c'), row([1], 1100, 1e9, 'd')]);
+    expect(terms[0]!.estimate).toBeCloseTo(Math.log(2 / (1e9 - 2)), 9);
+    expect(terms[1]!.estimate).toBeCloseTo(Math.log((1000 / (1e9 - 1000)) * ((1e9 - 2) / 2)), 9);
+    expect(terms[0]!.plainError).toBeCloseTo(Math.sqrt(1 / 4), 6);
+  });
+
   test.each([
     ['some group wholly did it', [row([1], 5, 5, 'a'), row([0], 2, 5, 'b')], 'comparison/separated'],
     ['two terms are one', [row([1, 1], 3, 5, 'a'), row([0, 0], 2, 5, 'b')], 'comparison/not-told-apart'],
+    ['a group of one tree alone', [row([1], 3, 5, 'a'), row([0], 2, 5, 'b'), row([0], 4, 5, 'c')], 'comparison/too-few-clusters'],
+    ['trees all alike', ['a', 'b', 'c'].flatMap((tree) => [row([1], 3, 5, tree), row([0], 2, 5, tree)]), 'comparison/too-few-clusters'],
     ['one tree', [row([1], 3, 5, 'a'), row([0], 2, 5, 'a')], 'comparison/too-few-clusters'],
     ['more than there are', [row([1], 6, 5, 'a')], 'survival/not-a-count'],
+    ['a term left out of a row', [row([1], 3, 5, 'a'), row([], 2, 5, 'b')], 'numbers/not-a-size'],
+    ['a term that is no number', [row([1], 3, 5, 'a'), row([Number.NaN], 2, 5, 'b')], 'numbers/not-a-size'],
   ])('%s is refused', (_, rows, code) => expect(() => logisticRegression(rows)).toThrow(expect.objectContaining({ code })));
 });
 

@@ -1,4 +1,5 @@
-import { betaBinomial, type VaryingChance } from '../distribution/beta-binomial.ts';
+import { refuseUnlessVarying, type VaryingChance } from '../distribution/beta-binomial.ts';
+import { betaQuantile } from '../distribution/beta-quantile.ts';
 import { logBinomialMass } from '../distribution/binomial-mass.ts';
 import { isCount } from '../count.ts';
 import { DomainError } from '../errors.ts';
@@ -38,6 +39,7 @@ export function trialPower(design: TrialDesign, usual: VaryingChance, oddsRatio:
   if (![design.donors, design.cuttingsEach, runs].every(isCount) || design.donors < 2 || design.cuttingsEach < 1 || runs < 1) throw new DomainError('survival/not-a-count', 'a trial needs two donor trees, a cutting of each, and a run', { ...design, runs });
   if (!(oddsRatio > 0 && oddsRatio < Number.POSITIVE_INFINITY)) throw new DomainError('numbers/not-a-size', 'an odds ratio is a finite number above 0', { oddsRatio });
   refuseUnlessConfidence(level);
+  refuseUnlessVarying(usual);
 
   const treeChances = chanceGrid(usual);
   let found = 0;
@@ -49,24 +51,19 @@ export function trialPower(design: TrialDesign, usual: VaryingChance, oddsRatio:
   return { power, error: Math.sqrt((power * (1 - power)) / runs), runs };
 }
 
-/** Chances that a tree may have, equally likely: the shares of a large beta-binomial, which come near to the beta itself. */
-function chanceGrid(usual: VaryingChance): number[] {
-  const many = 400;
-  const chances = betaBinomial(many, usual);
-  const grid: number[] = [];
-  let sum = 0;
-  for (const [k, chance] of chances.entries()) {
-    sum += chance;
-    while (grid.length < 200 && (grid.length + 0.5) / 200 <= sum) grid.push(usual.likeness === 0 ? usual.mean : (k + 0.5) / (many + 1));
-  }
-  while (grid.length < 200) grid.push(usual.mean);
-  return grid;
+/** Chances that a tree may have, equally likely: the middles of two hundred equal parts of the beta distribution. */
+function chanceGrid({ mean, likeness }: VaryingChance): number[] {
+  if (likeness === 0 || mean === 0 || mean === 1) return [mean];
+  const size = 1 / likeness - 1;
+  return Array.from({ length: GRID }, (_, at) => betaQuantile((at + 0.5) / GRID, mean * size, (1 - mean) * size));
 }
 
+const GRID = 200;
+
 function throwTree(cuttings: number, treeChances: readonly number[], oddsRatio: number, dice: Dice): TwoByTwo {
-  const p = treeChances[Math.floor(dice() * treeChances.length)] ?? 0;
-  const odds = (p / (1 - p)) * oddsRatio;
-  const [usual, other] = [throwBinomial(cuttings, p, dice), throwBinomial(cuttings, odds / (1 + odds), dice)];
+  const p = treeChances[Math.floor(dice() * treeChances.length)]!;
+  const helped = 1 / (1 + (1 - p) / (p * oddsRatio));
+  const [usual, other] = [throwBinomial(cuttings, p, dice), throwBinomial(cuttings, helped, dice)];
   return { first: { yes: other, no: cuttings - other }, second: { yes: usual, no: cuttings - usual } };
 }
 

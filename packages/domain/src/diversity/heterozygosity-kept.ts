@@ -17,5 +17,6 @@ import { DomainError } from '../errors.ts';
 export function heterozygosityKept(effectiveSize: number, generations = 1): number {
   if (!(effectiveSize >= 0.5 && effectiveSize < Number.POSITIVE_INFINITY)) throw new DomainError('diversity/not-a-size', 'a size is a finite number of at least 1/2', { effectiveSize });
   if (!isCount(generations)) throw new DomainError('diversity/not-a-count', 'generations are a whole number', { generations });
-  return Math.exp(generations * Math.log1p(-1 / (2 * effectiveSize)));
+  // Of half a tree nothing is left, but today all of it is.
+  return generations === 0 ? 1 : Math.exp(generations * Math.log1p(-1 / (2 * effectiveSize)));
 }

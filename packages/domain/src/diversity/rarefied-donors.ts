@@ -1,4 +1,5 @@
 import { isCount } from '../count.ts';
+import { logBinomialMass } from '../distribution/binomial-mass.ts';
 import { DomainError } from '../errors.ts';
 import { totalPlants } from './total-plants.ts';
 
@@ -35,13 +36,24 @@ export function rarefiedDonors(plantsPerDonor: readonly number[], plantsTaken: n
  *
  * C(N - n, m) / C(N, m) is the product of 1 - m / (N - j) for j below n, and
  * stays the same when n and m change places: the shorter product is taken, as
- * logarithms, so that neither the binomials nor a chance near 0 lose digits.
+ * logarithms, so that neither the binomials nor a chance near 0 lose digits. A
+ * product too long for that is taken from three binomial chances, whose large
+ * parts cancel.
  */
 function chanceToMeet(plants: number, taken: number, total: number): number {
   if (plants + taken > total) return 1;
 
   const [fewer, more] = plants < taken ? [plants, taken] : [taken, plants];
+  if (fewer > LONG) return -Math.expm1(logOfNoneDrawn(fewer, more, total));
   let logOfMissing = 0;
   for (let drawn = 0; drawn < fewer; drawn += 1) logOfMissing += Math.log1p(-more / (total - drawn));
   return -Math.expm1(logOfMissing);
+}
+
+const LONG = 100_000;
+
+/** Logarithm of C(N - n, m) / C(N, m): of drawing m of the N - n others when each is drawn with chance m / N. */
+function logOfNoneDrawn(plants: number, taken: number, total: number): number {
+  const part = taken / total;
+  return logBinomialMass(0, plants, part) + logBinomialMass(taken, total - plants, part) - logBinomialMass(taken, total, part);
 }

@@ -28,8 +28,11 @@ export function inverseOf(a: Matrix): number[][] | undefined {
   return columns.every((column) => column !== undefined) ? columns : undefined;
 }
 
+/** Whether A is positive definite beside a matrix that it is a part of: what is dust in the whole is nothing in the part. */
+export const isDefiniteWithin = (a: Matrix, whole: Matrix): boolean => choleskyOf(a, whole) !== undefined;
+
 /** Lower triangle L with L L' = A. */
-function choleskyOf(a: Matrix): number[][] | undefined {
+function choleskyOf(a: Matrix, whole: Matrix = a): number[][] | undefined {
   const lower: number[][] = [];
   for (const [i, row] of a.entries()) {
     const made: number[] = [];
@@ -37,7 +40,7 @@ function choleskyOf(a: Matrix): number[][] | undefined {
       let rest = row[j]!;
       for (let k = 0; k < j; k += 1) rest -= made[k]! * (j === i ? made[k]! : lower[j]![k]!);
       if (j < i) made.push(rest / lower[j]![j]!);
-      else if (!(rest > 1e-12 * Math.abs(row[i]!))) return undefined;
+      else if (!(rest > 1e-12 * Math.abs(whole[i]![i]!))) return undefined;
       else made.push(Math.sqrt(rest));
     }
     lower.push(made);

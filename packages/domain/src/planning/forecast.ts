@@ -1,4 +1,6 @@
+import { isCount } from '../count.ts';
 import { normalQuantile } from '../distribution/normal.ts';
+import { DomainError } from '../errors.ts';
 import { refuseUnlessConfidence } from '../proportion/outcome.ts';
 import type { Occupancy } from '../time/state-occupancy.ts';
 
@@ -34,10 +36,12 @@ export interface ForecastAt {
  * @param lots whole numbers of plants
  * @param ahead days from today, each 0 or more
  * @param confidence of the limits, between 0 and 1
- * @throws DomainError `survival/not-a-level`
+ * @throws DomainError `survival/not-a-level`; `survival/not-a-count` for plants; `survival/not-a-time` for days that are no finite number
+ *   of 0 or more; `numbers/not-a-share` for a likeness outside 0 to 1
  */
 export function forecast(lots: readonly StandingLot[], history: StageHistory, ahead: readonly number[], confidence = 0.8): ForecastAt[] {
   refuseUnlessConfidence(confidence);
+  refuseUnlessStanding(lots, history.likeness, ahead);
   const z = normalQuantile((1 + confidence) / 2);
   const all = lots.reduce((sum, { plants }) => sum + plants, 0);
   return ahead.map((days) => {
@@ -45,6 +49,12 @@ export function forecast(lots: readonly StandingLot[], history: StageHistory, ah
     const spread = z * Math.sqrt(varianceOf(lots, history, days));
     return { days, expected, lower: Math.max(0, expected - spread), upper: Math.min(all, expected + spread) };
   });
+}
+
+function refuseUnlessStanding(lots: readonly StandingLot[], likeness: number, ahead: readonly number[]): void {
+  for (const { plants } of lots) if (!isCount(plants)) throw new DomainError('survival/not-a-count', 'plants are a whole number', { plants });
+  for (const days of [...ahead, ...lots.map((lot) => lot.days)]) if (!(days >= 0 && days < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-time', 'days are 0 or more', { days });
+  if (!(likeness >= 0 && likeness < 1)) throw new DomainError('numbers/not-a-share', 'a likeness lies from 0 to below 1', { likeness });
 }
 
 function varianceOf(lots: readonly StandingLot[], { curve, likeness }: StageHistory, days: number): number {
@@ -78,8 +88,15 @@ export interface Calibration {
   readonly forecasts: number;
 }
 
-/** How past forecasts did: a range of 80 % should have held four in five. */
+/**
+ * How past forecasts did: a range of 80 % should have held four in five.
+ *
+ * @throws DomainError `numbers/not-a-size` for a number below 0, or none
+ */
 export function calibrationOf(past: readonly (Omit<ForecastAt, 'days'> & { readonly came: number })[]): Calibration {
+  for (const { expected, lower, upper, came } of past) {
+    if (![expected, lower, upper, came].every((n) => n >= 0 && n < Number.POSITIVE_INFINITY)) throw new DomainError('numbers/not-a-size', 'plants expected and come are 0 or more', { expected, lower, upper, came });
+  }
   const expected = past.reduce((sum, one) => sum + one.expected, 0);
   const came = past.reduce((sum, one) => sum + one.came, 0);
   const held = past.filter(({ lower, upper, came: seen }) => seen >= lower && seen <= upper).length;

@@ -1,3 +1,5 @@
+import { isCount } from '../count.ts';
+import { DomainError } from '../errors.ts';
 import type { Occupancy } from '../time/state-occupancy.ts';
 
 export interface LeaveOrCall {
@@ -17,8 +19,11 @@ const MONTH = 365.25 / 12;
  * @param green cuttings still alive and unrooted
  * @param days since they were stuck
  * @param curve of cuttings: shares still green, rooted, lost by days since sticking, from `stateOccupancy`
+ * @throws DomainError `survival/not-a-count` unless green is a whole number; `survival/not-a-time` unless days are 0 or more
  */
 export function leaveOrCall(green: number, days: number, curve: readonly Occupancy[]): LeaveOrCall {
+  if (!isCount(green)) throw new DomainError('survival/not-a-count', 'cuttings are a whole number', { green });
+  if (!(days >= 0 && days < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-time', 'days are 0 or more', { days });
   const at = (day: number) => curve.findLast(({ time }) => time <= day)?.shares ?? [1, 0];
   const [still = 1, rooted = 0] = at(days);
   const last = curve.at(-1);

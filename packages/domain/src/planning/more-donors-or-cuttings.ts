@@ -1,5 +1,7 @@
 import { refuseUnlessFrequency } from '../diversity/allele-capture.ts';
 import { chanceOfNone, type VaryingChance } from '../distribution/beta-binomial.ts';
+import { isCount } from '../count.ts';
+import { DomainError } from '../errors.ts';
 import { planOf, type StickingPlan } from './sticking-plan.ts';
 
 export interface Choice extends StickingPlan {
@@ -22,10 +24,11 @@ export interface MoreDonorsOrCuttings {
  * @param trees donor trees in the plan, at least 1
  * @param cuttingsPerDonor at least 1
  * @param frequency of the allele, between 0 and 1; 0.05 is the usual one
- * @throws DomainError as `stickingPlan`; `diversity/not-a-frequency`
+ * @throws DomainError as `planOf`; `survival/not-a-count` below one tree or cutting; `diversity/not-a-frequency`
  */
 export function moreDonorsOrCuttings(trees: number, cuttingsPerDonor: number, chance: VaryingChance, target = { plants: 0, donors: 0 }, frequency = 0.05): MoreDonorsOrCuttings {
   refuseUnlessFrequency(frequency);
+  if (!isCount(trees) || !isCount(cuttingsPerDonor) || trees === 0 || cuttingsPerDonor === 0) throw new DomainError('survival/not-a-count', 'a plan has one tree and one cutting at least', { trees, cuttingsPerDonor });
   const choice = (ofTrees: number, each: number): Choice => {
     // Each tree stays out, or brings two copies that may both lack it.
     const lacks = chanceOfNone(each, chance) + (1 - chanceOfNone(each, chance)) * (1 - frequency) ** 2;

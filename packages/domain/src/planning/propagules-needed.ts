@@ -14,7 +14,7 @@ export type Rounding = 'once' | 'each-stage';
  * @param rates share that goes on from each stage, the first stage first; above 0, at most 1
  * @param rounding named on the plan, since the two differ
  * @returns a whole number
- * @throws DomainError `survival/not-a-count` for the target; `planning/impossible` for a rate of 0; `numbers/not-a-share` for one
+ * @throws DomainError `survival/not-a-count` for the target; `planning/impossible` for a rate of 0, or rates next to it; `numbers/not-a-share` for one
  *   outside 0 to 1, or not known: no rate is no answer, never 100 %
  *
  * Source: Landis TD, Tinus RW, McDonald SE, Barnett JP, The Container Tree Nursery Manual, vol. 1 (growing schedules); from memory.
@@ -25,6 +25,7 @@ export function propagulesNeeded(target: number, rates: readonly number[], round
     if (!(rate >= 0 && rate <= 1)) throw new DomainError('numbers/not-a-share', 'a rate lies between 0 and 1', { rate });
     if (rate === 0) throw new DomainError('planning/impossible', 'a stage that nothing survives needs no number of cuttings');
   }
-  if (rounding === 'once') return upwards(target / rates.reduce((product, rate) => product * rate, 1));
-  return rates.reduceRight((needed, rate) => upwards(needed / rate), target);
+  const needed = rounding === 'once' ? upwards(target / rates.reduce((product, rate) => product * rate, 1)) : rates.reduceRight((sum, rate) => upwards(sum / rate), target);
+  if (!isCount(needed)) throw new DomainError('planning/impossible', 'so little comes through that no number of cuttings would do', { target });
+  return needed;
 }

@@ -37,7 +37,7 @@ const MOST_PER_DONOR = 2_000;
  * @throws DomainError `planning/impossible` when not even 2,000 cuttings of each tree would do
  */
 export function stickingPlan(target: StickingTarget, trees: number, chance: VaryingChance, confidence = 0.8): StickingPlan {
-  if (![target.plants, target.donors, trees].every(isCount)) throw new DomainError('survival/not-a-count', 'plants and donor trees are whole numbers', { ...target, trees });
+  refuseUnlessPlanned(target, trees, 1);
   refuseUnlessVarying(chance);
   refuseUnlessConfidence(confidence);
   if (target.donors > trees) throw new DomainError('planning/too-few-trees', 'more donor trees are wanted than can be cut from', { wanted: target.donors, trees });
@@ -57,8 +57,20 @@ export function stickingPlan(target: StickingTarget, trees: number, chance: Vary
   return planOf(target, trees, chance, most);
 }
 
-/** What a given number of cuttings of each tree brings. */
+function refuseUnlessPlanned(target: StickingTarget, trees: number, cuttingsPerDonor: number): void {
+  if (![target.plants, target.donors, trees, cuttingsPerDonor].every(isCount)) throw new DomainError('survival/not-a-count', 'plants, donor trees and cuttings are whole numbers', { ...target, trees, cuttingsPerDonor });
+  if (target.plants > MOST_PLANTS || trees > MOST_PLANTS || cuttingsPerDonor > MOST_PLANTS) throw new DomainError('survival/not-a-count', 'more than a million are more than can be planned at once', { ...target, trees });
+}
+
+const MOST_PLANTS = 1e6;
+
+/**
+ * What a given number of cuttings of each tree brings.
+ *
+ * @throws DomainError `survival/not-a-count` unless all are whole numbers of at most a million; `numbers/not-a-share`
+ */
 export function planOf(target: StickingTarget, trees: number, chance: VaryingChance, cuttingsPerDonor: number): StickingPlan {
+  refuseUnlessPlanned(target, trees, cuttingsPerDonor);
   const chances = betaBinomial(cuttingsPerDonor, chance);
   return {
     cuttingsPerDonor,

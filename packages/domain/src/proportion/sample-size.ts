@@ -11,7 +11,7 @@ import { refuseUnlessConfidence } from './outcome.ts';
  * @param population plants that there are, a whole number of at least 1; left out: many more than are looked at
  * @param confidence two-sided, between 0 and 1, both excluded
  * @returns a whole number of at least 1, rounded up; never more than there are
- * @throws DomainError `numbers/not-a-share` for expected or margin, `survival/not-a-count` for the population,
+ * @throws DomainError `numbers/not-a-share` for expected or margin, also for a margin that no number of plants reaches, `survival/not-a-count` for the population,
  *   `survival/not-a-level` for the confidence
  *
  * Source: Cochran WG (1977) Sampling Techniques, 3rd ed., 4.4 and 4.9 (finite population); from memory.
@@ -23,11 +23,12 @@ export function sampleSize(expected: number, margin: number, population?: number
   if (population !== undefined && (!isCount(population) || population === 0)) throw new DomainError('survival/not-a-count', 'a population is a whole number of at least 1', { population });
 
   const z = normalQuantile((1 + confidence) / 2);
-  const many = (z * z * expected * (1 - expected)) / (margin * margin);
-  // Also where nearly nothing varies and there is one plant, for which the next line would be nothing by nothing.
-  if (many <= 1) return 1;
-  const needed = population === undefined ? many : many / (1 + (many - 1) / population);
-  return Math.min(population ?? Number.POSITIVE_INFINITY, upwards(needed));
+  const many = ((z / margin) * z * expected * (1 - expected)) / margin;
+  // Where nearly all do or none does, a look at one tells it; where many are needed of few, all of them are.
+  const needed = many <= 1 ? 1 : population === undefined ? many : 1 / (1 / many + (1 - 1 / many) / population);
+  const whole = Math.max(1, Math.min(population ?? Number.POSITIVE_INFINITY, upwards(needed)));
+  if (!isCount(whole)) throw new DomainError('numbers/not-a-share', 'so narrow a margin asks for more plants than can be counted', { margin });
+  return whole;
 }
 
 /** Rounds up, but not for the dust that division leaves: 100 / 0.5 is 200, not 201. */

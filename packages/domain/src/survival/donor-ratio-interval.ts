@@ -87,7 +87,8 @@ export function donorsAreAlike(outcomes: readonly DonorOutcome[]): boolean {
   return outcomes.every((donor) => first === undefined || donor.successes * first.plants === first.successes * donor.plants);
 }
 
-function refuseUnlessOutcome(successes: number, plants: number): void {
+/** @throws DomainError `survival/not-a-count` for negative, broken or reversed counts */
+export function refuseUnlessOutcome(successes: number, plants: number): void {
   if (!isCount(successes) || !isCount(plants) || successes > plants) {
     throw new DomainError('survival/not-a-count', 'both must be whole numbers, successes at most plants', {
       successes,

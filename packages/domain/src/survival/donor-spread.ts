@@ -4,6 +4,7 @@ import {
   donorRatioInterval,
   type DonorRatioInterval,
   donorsAreAlike,
+  refuseUnlessOutcome,
 } from './donor-ratio-interval.ts';
 
 export interface DonorRate {
@@ -34,9 +35,10 @@ export type DonorSpread =
  *
  * @param outcomes by donor (clone group) id
  * @returns nothing when no donor has a plant
- * @throws DomainError `survival/not-a-count` for negative, broken or reversed counts, five donors or more
+ * @throws DomainError `survival/not-a-count` for negative, broken or reversed counts
  */
 export function donorSpread(outcomes: ReadonlyMap<string, DonorOutcome>): DonorSpread | undefined {
+  for (const { successes, plants } of outcomes.values()) refuseUnlessOutcome(successes, plants);
   const present = [...outcomes].filter(([, { plants }]) => plants > 0);
   const counts = present.map(([, outcome]) => outcome);
   const isFew = present.length < DONORS_NEEDED;

@@ -1,4 +1,5 @@
 import { isCount } from '../count.ts';
+import { studentTBeyond } from '../distribution/student-t-quantile.ts';
 import { DomainError } from '../errors.ts';
 
 /**
@@ -6,12 +7,13 @@ import { DomainError } from '../errors.ts';
  *
  * Degrees of freedom are whole here (donors - 1), and for those the
  * distribution function is a finite sum in the angle atan(t / sqrt(freedom)).
- * That is exact and short, where the general road needs an incomplete beta
- * function; and halving the angle's interval cannot run astray as Newton can.
+ * That is exact and short; halving the angle's interval cannot run astray as
+ * Newton can. In far tails and for many donors, where the sum loses digits or
+ * grows long, the incomplete beta function is asked.
  *
  * @param probability between 0 and 1, both excluded; 0.975 for two-sided 95 %
  * @param freedom degrees of freedom, a whole number, at least 1
- * @returns t, unitless; relative error about 1e-12 for probabilities from 0.0001 to 0.9999
+ * @returns t, unitless; relative error about 1e-12
  * @throws DomainError `survival/not-a-level` for a probability outside (0, 1)
  * @throws DomainError `survival/not-a-count` when freedom is not a whole number of at least 1
  *
@@ -26,10 +28,18 @@ export function studentTQuantile(probability: number, freedom: number): number {
     throw new DomainError('survival/not-a-count', 'degrees of freedom are a whole number of at least 1', { freedom });
   }
   if (probability === 0.5) return 0;
+  if (probability < FAR_TAIL || probability > 1 - FAR_TAIL || freedom > MANY) {
+    const beyond = studentTBeyond(Math.min(probability, 1 - probability), freedom);
+    if (beyond === Number.POSITIVE_INFINITY) throw new DomainError('survival/not-a-level', 'that point lies beyond all numbers', { probability });
+    return probability < 0.5 ? -beyond : beyond;
+  }
   if (probability < 0.5) return -studentTQuantile(1 - probability, freedom);
 
   return Math.sqrt(freedom) * Math.tan(angleHolding(2 * probability - 1, freedom));
 }
+
+const FAR_TAIL = 1e-4;
+const MANY = 1_000;
 
 /** The angle within which, on both sides of 0, a share `wanted` of the distribution lies. */
 function angleHolding(wanted: number, freedom: number): number {

@@ -4,6 +4,8 @@ import type { Interval } from './interval.ts';
 
 /** Two-sided 95 % point of the standard normal, `qnorm(0.975)` in R. */
 const Z_95 = 1.959963984540054;
+/** No confidence asks for as much; squares of larger ones run out. */
+const FARTHEST = 1e6;
 
 /**
  * Wilson score interval for a share of plants: found alive, or gone on to the next stage.
@@ -21,7 +23,7 @@ const Z_95 = 1.959963984540054;
  * @returns the interval as shares, not per cent
  * @throws DomainError `survival/no-plants` when plants is 0: there is no answer
  * @throws DomainError `survival/not-a-count` for negative, broken or reversed counts
- * @throws DomainError `survival/not-a-level` when z is not a finite number above 0
+ * @throws DomainError `survival/not-a-level` when z is not a number above 0 and below a million
  *
  * Source: Wilson EB (1927) J. Am. Stat. Assoc. 22:209-212; recommended over the
  * alternatives by Newcombe RG (1998) Stat. Med. 17:857-872, method 3.
@@ -36,8 +38,8 @@ export function wilsonInterval(successes: number, plants: number, z = Z_95): Int
   if (plants === 0) {
     throw new DomainError('survival/no-plants', 'a survival share needs at least one plant');
   }
-  if (!(z > 0 && z < Number.POSITIVE_INFINITY)) {
-    throw new DomainError('survival/not-a-level', 'the normal point must be a finite number above 0', { z });
+  if (!(z > 0 && z < FARTHEST)) {
+    throw new DomainError('survival/not-a-level', 'the normal point must lie above 0 and be one that somebody could mean', { z });
   }
 
   const share = successes / plants;

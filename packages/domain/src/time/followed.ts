@@ -12,6 +12,14 @@ export interface Followed {
   readonly happened: boolean;
 }
 
+/** Shares of a plant are plants too; beyond these ends sums and squares lose their digits. */
+const [FEWEST, MOST] = [1e-9, 1e15];
+
+/** @throws DomainError `survival/not-a-count` unless above 0: from a thousand-millionth of a plant to a million thousand million */
+export function refuseUnlessPlants(plants: number): void {
+  if (!(plants >= FEWEST && plants <= MOST)) throw new DomainError('survival/not-a-count', 'a number of plants is above 0', { plants });
+}
+
 /** What happens at one time, summed over all plants. */
 export interface Moment {
   readonly time: number;
@@ -29,7 +37,7 @@ export interface Moment {
  *
  * @throws DomainError `survival/no-plants` when nobody is followed
  * @throws DomainError `survival/not-a-time` for times that are no numbers, negative, or not after `from`
- * @throws DomainError `survival/not-a-count` for plants that are not finite and above 0
+ * @throws DomainError `survival/not-a-count` as `refuseUnlessPlants`
  */
 export function momentsOf(followed: readonly Followed[]): Moment[] {
   if (followed.length === 0) throw new DomainError('survival/no-plants', 'a curve needs at least one plant');
@@ -43,19 +51,17 @@ export function momentsOf(followed: readonly Followed[]): Moment[] {
   };
   for (const { from = 0, until, plants, happened } of followed) {
     if (!(from >= 0 && until > from && until < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-time', 'plants are followed from 0 or later, until a later time', { from, until });
-    if (!(plants > 0 && plants < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-count', 'a number of plants is above 0', { plants });
+    refuseUnlessPlants(plants);
     of(from).entered += plants;
     of(until)[happened ? 'events' : 'censored'] += plants;
   }
 
+  // Added up from the end, where all have left: so the last few plants are known as exactly as they were told.
   let atRisk = 0;
-  return [...at]
-    .sort(([a], [b]) => a - b)
-    .map(([time, { events, censored, entered }]) => {
-      const moment = { time, events, censored, entered, atRisk };
-      atRisk += entered - events - censored;
-      // Shares of plants leave dust behind when all have gone.
-      if (Math.abs(atRisk) < 1e-9) atRisk = 0;
-      return moment;
-    });
+  const moments: Moment[] = [];
+  for (const [time, { events, censored, entered }] of [...at].sort(([a], [b]) => b - a)) {
+    atRisk = Math.max(0, atRisk - entered) + events + censored;
+    moments.push({ time, events, censored, entered, atRisk });
+  }
+  return moments.reverse();
 }

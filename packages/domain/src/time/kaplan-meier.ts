@@ -55,7 +55,8 @@ export function kaplanMeier(followed: readonly Followed[], limitsBy: LimitsBy = 
     if (events > 0) {
       surviving *= 1 - events / atRisk;
       greenwood += events / (atRisk * (atRisk - events));
-      if (atRisk - events < 1e-9) surviving = 0;
+      // Shares of plants leave dust behind when all have gone.
+      if (atRisk - events <= 1e-12 * atRisk) surviving = 0;
     }
     const standardError = surviving === 0 ? 0 : surviving * Math.sqrt(greenwood);
     steps.push({ time, atRisk, events, censored, surviving, standardError, ...limitsOf(surviving, greenwood, z, limitsBy) });

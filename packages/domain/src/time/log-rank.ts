@@ -35,7 +35,7 @@ export type Stratum = readonly (readonly Followed[])[];
  * Source: Mantel N (1966) Cancer Chemother. Rep. 50:163-170; Peto R, Peto J (1972) J. R. Stat. Soc. A 135:185-207; from memory.
  */
 export function logRank(strata: readonly Stratum[]): LogRank {
-  const groups = Math.max(0, ...strata.map((stratum) => stratum.length));
+  const groups = strata.reduce((most, stratum) => Math.max(most, stratum.length), 0);
   const [observed, expected] = [zeros(groups), zeros(groups)];
   const variance = observed.map(() => zeros(groups));
   for (const stratum of strata) addStratum(stratum, observed, expected, variance);

@@ -1,4 +1,5 @@
 import { DomainError } from '../errors.ts';
+import { refuseUnlessPlants } from './followed.ts';
 
 /** Plants that did the same: were in `state` from `from`, and at `until` went on to `to` or were last seen there. */
 export interface Stay<State extends string> {
@@ -47,7 +48,8 @@ export function stateOccupancy<State extends string>(stays: readonly Stay<State>
   const curve: Occupancy[] = [];
   for (const [time, { entered, left, moved }] of [...times].sort(([a], [b]) => a - b)) {
     if (moved.some((row) => row.some((n) => n > 0))) {
-      const atRisk = [...watched];
+      // Who leaves was watched, whatever dust sums of shares leave behind.
+      const atRisk = watched.map((n, state) => Math.max(n, left[state]!));
       covariance = nextCovariance(covariance, shares, atRisk, moved);
       shares = states.map((_, to) => shares.reduce((sum, share, from) => sum + share * stepShare(atRisk, moved, from, to), 0));
       curve.push({ time, shares, standardErrors: covariance.map((row, at) => Math.sqrt(Math.max(0, row[at]!))), atRisk });
@@ -82,7 +84,7 @@ function changesByTime<State extends string>(stays: readonly Stay<State>[], stat
   };
   for (const { state, from, until, to, plants } of stays) {
     if (!(from >= 0 && until > from && until < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-time', 'a stay begins at 0 or later and ends after it began', { from, until });
-    if (!(plants > 0 && plants < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-count', 'a number of plants is above 0', { plants });
+    refuseUnlessPlants(plants);
     of(from).entered[at(state)]! += plants;
     of(until).left[at(state)]! += plants;
     if (to !== undefined) of(until).moved[at(state)]![at(to)]! += plants;
@@ -95,7 +97,7 @@ function stepShare(atRisk: readonly number[], moved: Changes['moved'], from: num
   const risk = atRisk[from]!;
   const gone = moved[from]!.reduce((sum, n, target) => sum + (target === from ? 0 : n), 0);
   if (risk <= 0) return from === to ? 1 : 0;
-  return from === to ? 1 - gone / risk : moved[from]![to]! / risk;
+  return from === to ? Math.max(0, 1 - gone / risk) : moved[from]![to]! / risk;
 }
 
 /** (I + dA)' C (I + dA) and, added, what the step itself is uncertain by: multinomial in each state. */
