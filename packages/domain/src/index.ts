@@ -101,6 +101,9 @@ export { stateOccupancy, type Occupancy, type Stay as StateStay } from './time/s
 export { turnbull, type Between, type Turnbull } from './time/turnbull.ts';
 
 // Comparisons
+export { commonDifference, type CommonDifference } from './comparison/common-difference.ts';
+export { compareArms, type ArmDifference, type ArmRow, type ArmsCompared, type ComparedBy } from './comparison/compare-arms.ts';
+export { donorDifference } from './comparison/donor-difference.ts';
 export { fisherExact, type FisherExact } from './comparison/fisher-exact.ts';
 export { holm } from './comparison/holm.ts';
 export { logisticRegression, type LogisticRegression, type LogisticRow } from './comparison/logistic-regression.ts';
@@ -108,7 +111,7 @@ export { mantelHaenszel, type MantelHaenszel } from './comparison/mantel-haensze
 export { overdispersion, type Overdispersion } from './comparison/overdispersion.ts';
 export { randomisedBlocks, type TrialBlock } from './comparison/randomised-blocks.ts';
 export { trialPower, type TrialDesign, type TrialPower } from './comparison/trial-power.ts';
-export { trialVerdict, type TrialRow, type TrialVerdict } from './comparison/trial-verdict.ts';
+export { NUISANCES, trialVerdict, type Nuisance, type TrialAdvice, type TrialRow, type TrialVerdict } from './comparison/trial-verdict.ts';
 export type { TwoByTwo } from './comparison/two-by-two.ts';
 
 // Relatives, and what is not seen
