@@ -4,6 +4,7 @@ import { BatchModule } from './batch/batch.module.ts';
 import { CloneModule } from './clone/clone.module.ts';
 import { ChangeModule } from './change/change.module.ts';
 import { ClimateModule } from './climate/climate.module.ts';
+import { ComparisonModule } from './comparison/comparison.module.ts';
 import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
@@ -56,7 +57,7 @@ export class AppModule {
         SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
         LabelModule, RoundModule, ReviewModule, TimeToRootModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
-        ReportModule, ChangeModule,
+        ReportModule, ChangeModule, ComparisonModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

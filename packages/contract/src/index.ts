@@ -2,6 +2,7 @@ export * from './audit.ts';
 export * from './batch.ts';
 export * from './change.ts';
 export * from './clone.ts';
+export * from './comparison.ts';
 export * from './dashboard.ts';
 export * from './determination.ts';
 export * from './climate.ts';

@@ -26,7 +26,7 @@ const VOLUNTEERS_WRITE = [
 const PARTNERS_TOO = ['GET /programmes/:programme', ...[
   'GET batches', 'GET batches/:id', 'GET donor-trees/:id/descent', 'GET donor-trees', 'GET donor-trees/:id', 'GET stands', 'GET stands/:id', 'GET sites',
   'GET sites/:id', 'GET taxa', 'GET taxa/:id', 'GET readings/funnels', 'GET readings/funnels.csv', 'GET readings/diversity', 'GET readings/diversity.csv',
-  'GET readings/choices', 'GET changes', 'POST entries', 'POST entries/preview',
+  'GET readings/choices', 'GET readings/comparison', 'GET readings/comparison.csv', 'GET changes', 'POST entries', 'POST entries/preview',
 ].map((name) => name.replace(' ', ' /programmes/:programme/'))];
 const PARTNERS_ONLY = ['GET /programmes/:programme/ours'];
 /** Nouns that keys open, written here a second time; whatever else there is, is closed to them. */

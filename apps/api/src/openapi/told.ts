@@ -13,6 +13,8 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Clone.see": "In what state it was seen; the last sighting by its day holds. Sending it twice writes it once.",
   "Clone.sightings": "The last one first.",
   "Clone.state": "The last statement on a pair of trees holds. Sending it twice writes it once.",
+  "Comparison.comparison": "Groups of cuttings side by side: what became of them, whether their difference can be told, and what they are mixed up with.",
+  "Comparison.layout": "How to lay out next year's trial of two of the groups: each donor tree stuck both ways, and how many cuttings it takes.",
   "Dashboard.lines": "A line for each stand and species, those that need eyes first; the next part stands in `Link`.",
   "Dashboard.linesCsv": "All lines at once.",
   "Dashboard.site": "One planting site: what was planted and how it fares, by stand, by donor tree, and check by check.",

@@ -7,10 +7,10 @@ export interface Chosen {
 }
 
 /** First year of the season in which a sticking was stuck. */
-const SEASON_YEAR = `extract(year FROM s.stuck_on - make_interval(months => p.season_starts_in - 1))::int`;
+export const SEASON_YEAR = `extract(year FROM s.stuck_on - make_interval(months => p.season_starts_in - 1))::int`;
 
 /** `2024/25`; where seasons begin in January, `2024`. */
-const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
+export const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
   ELSE (${SEASON_YEAR})::text || '/' || lpad(((${SEASON_YEAR} + 1) % 100)::text, 2, '0') END`;
 
 /** All seasons in which something was stuck; days first, since they are few. The programme is `$1`. */

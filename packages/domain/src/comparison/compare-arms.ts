@@ -38,7 +38,7 @@ export interface ArmDifference {
 }
 
 export type ArmsCompared =
-  | { readonly state: 'too-early' | 'mixed-up' | 'all-alike'; readonly verdict: TrialVerdict }
+  | { readonly state: 'too-early' | 'mixed-up' | 'all-alike' | 'not-told-apart'; readonly verdict: TrialVerdict }
   | ({ readonly state: 'compared'; readonly verdict: TrialVerdict } & ArmDifference);
 
 /**
@@ -58,19 +58,17 @@ export function compareArms(first: readonly ArmRow[], second: readonly ArmRow[],
   const verdict = trialVerdict([...first.map((row) => ({ ...row, arm: 'first', plants: plants(row) })), ...second.map((row) => ({ ...row, arm: 'second', plants: plants(row) }))], asked);
   if (isEarly) return { state: 'too-early', verdict };
   if (!verdict.mayCompare || verdict.unknown.includes('donor')) return { state: 'mixed-up', verdict };
-  const found = differenceOf(withTree(first), withTree(second), verdict.compare, confidence);
-  return found ? { state: 'compared', verdict, ...found } : { state: 'all-alike', verdict };
+  const [one, two] = [withTree(first), withTree(second)];
+  if (!tells({ first: endsOf(one), second: endsOf(two) })) return { state: 'all-alike', verdict };
+  const isAllowing = [...one, ...two].some(({ also }) => also !== undefined);
+  const found = isAllowing ? allowingFor(one, two, confidence) : verdict.compare === 'within-donors' ? withinTrees(one, two, confidence) : betweenTrees(one, two, confidence);
+  if (!found) return { state: isAllowing ? 'not-told-apart' : 'all-alike', verdict };
+  return { state: 'compared', verdict, ...found };
 }
 
 function isHalfDecided(rows: readonly ArmRow[]): boolean {
   const settled = sumOf(rows, settledOf);
   return settled > 0 && settled >= sumOf(rows, ({ undecided }) => undecided);
-}
-
-function differenceOf(first: readonly TreeRow[], second: readonly TreeRow[], compare: TrialVerdict['compare'], confidence: number): ArmDifference | undefined {
-  if (!tells({ first: endsOf(first), second: endsOf(second) })) return undefined;
-  if ([...first, ...second].some(({ also }) => also !== undefined)) return allowingFor(first, second, confidence);
-  return compare === 'within-donors' ? withinTrees(first, second, confidence) : betweenTrees(first, second, confidence);
 }
 
 function withinTrees(first: readonly TreeRow[], second: readonly TreeRow[], confidence: number): ArmDifference | undefined {
