@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { diceOf } from '../random/dice.ts';
 import { cardDeal } from './card-deal.ts';
 import { evenCounts } from './even-counts.ts';
+import { latticeOf } from './lattice.ts';
 import { packingBound } from './packing-bound.ts';
 import { plantingLayout } from './planting-layout.ts';
 import { between, gridOf, type Position } from './position.ts';
+import { classOf, sublatticesOf } from './sublattices.ts';
 
 const donorsOf = (...counts: number[]) => new Map(counts.map((n, at) => [`CR-${at + 1}`, n]));
 const sum = (counts: Iterable<number>) => [...counts].reduce((a, b) => a + b, 0);
@@ -24,7 +26,16 @@ describe('a planting layout', () => {
   });
 
   test('four donors on a square grid stand two steps apart, worked by hand', () => {
-    expect(plantingLayout(donorsOf(9, 9, 9, 9), gridOf(6, 6), diceOf(3)).nearest).toBeGreaterThanOrEqual(Math.SQRT2);
+    expect(plantingLayout(donorsOf(9, 9, 9, 9), gridOf(6, 6), diceOf(3)).nearest).toBe(2);
+  });
+
+  test('positions that lie anyhow, in any order, are planted as well', () => {
+    const dice = diceOf(5);
+    const positions = Array.from({ length: 120 }, () => ({ x: dice() * 30, y: dice() * 30 }));
+    const { donors, nearest } = plantingLayout(donorsOf(...Array.from({ length: 12 }, () => 10)), positions, diceOf(5));
+    expect(nearest).toBeCloseTo(nearestByHand(donors, positions), 9);
+    // Twelve copies by chance: the nearest two of some tree stand less than one apart.
+    expect(nearest).toBeGreaterThan(3);
   });
 
   test('plants exactly what there is, says truly how near copies stand, and never beats the bound', () => {
@@ -34,7 +45,7 @@ describe('a planting layout', () => {
       const layout = plantingLayout(plants, positions, diceOf(seed));
       for (const [donor, n] of plants) expect(layout.donors.filter((one) => one === donor)).toHaveLength(n);
       const truth = nearestByHand(layout.donors, positions);
-      if (truth < layout.bound) expect(layout.nearest).toBeLessThanOrEqual(truth + 1e-9);
+      expect(layout.nearest === truth || Math.abs(layout.nearest - truth) < 1e-9).toBe(true);
       expect(truth === Number.POSITIVE_INFINITY ? layout.bound : truth).toBeLessThanOrEqual(layout.bound + 1e-9);
       expect(plantingLayout(plants, positions, diceOf(seed)).donors).toEqual(layout.donors);
     }), { numRuns: 30 });
@@ -50,6 +61,32 @@ describe('a planting layout', () => {
   test('one of each has no copies; not as many plants as positions is refused', () => {
     expect(plantingLayout(donorsOf(1, 1, 1, 1), gridOf(2, 2), diceOf(1)).nearest).toBe(Number.POSITIVE_INFINITY);
     expect(() => plantingLayout(donorsOf(3), gridOf(2, 2), diceOf(1))).toThrow(expect.objectContaining({ code: 'layout/not-as-many' }));
+  });
+});
+
+describe('a lattice for each donor', () => {
+  const widest = (positions: readonly Position[], classes: number) => sublatticesOf(latticeOf(positions)!, classes)[0]!;
+  // Squares: shortest vectors (2,0), (2,1), (3,1), (5,4). Hexagons: sqrt(a^2 + a b + b^2) for (2,1) and (2,0).
+  test.each([[4, false, 4], [5, false, 5], [10, false, 10], [40, false, 41], [7, true, 7], [4, true, 4]])('the widest of %d classes, offset %s, worked by hand', (classes, isOffset, square) => {
+    expect(widest(gridOf(12, 12, 1, isOffset), classes).nearest).toBeCloseTo(Math.sqrt(square), 9);
+  });
+
+  test('classes share a plot out evenly where they fit, and a class is what its two steps lead to', () => {
+    fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.nat(20), fc.integer({ min: -9, max: 9 }), fc.integer({ min: -9, max: 9 }), (classes, which, a, b) => {
+      const all = sublatticesOf(latticeOf(gridOf(12, 12))!, classes);
+      const one = all[which % all.length]!;
+      const own = classOf(one, { a, b });
+      expect(classOf(one, { a: a + one.p, b })).toBe(own);
+      expect(classOf(one, { a: a + one.q, b: b + one.r })).toBe(own);
+      const sizes = new Map<number, number>();
+      for (const step of latticeOf(gridOf(classes, classes))!.steps) sizes.set(classOf(one, step), (sizes.get(classOf(one, step)) ?? 0) + 1);
+      expect([...sizes.values()]).toEqual(Array.from({ length: classes }, () => classes));
+    }));
+  });
+
+  test('a plot with gaps lies on a lattice, positions that lie anyhow do not', () => {
+    expect(latticeOf(gridOf(6, 6, 2.5).filter((_, at) => at % 5 !== 0))).toMatchObject({ along: { x: 2.5, y: 0 }, across: { x: 0, y: 2.5 } });
+    expect(latticeOf([{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 2.3, y: 1 }])).toBeUndefined();
   });
 });
 
