@@ -44,7 +44,7 @@ export function naiveAccount(batch: BatchIdentity, entries: readonly Entry[]): A
     balance: bench.here,
     rooted: { now: rootedNow(bench), ever: batch.stage === 'cutting' ? bench.everRooted : undefined },
     notFound: Math.min(bench.notFound, bench.here),
-    heldBy: bench.heldBy,
+    heldBy: bench.heldBy.map(({ id }) => id),
     unconfirmed: bench.unconfirmed,
     stays: bench.stays.map(stayAsText),
     lastSeenOn: bench.sights.at(-1)?.day,

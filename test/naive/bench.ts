@@ -16,7 +16,7 @@ export interface Bench {
   everRooted: number;
   liftedOn: string[];
   notFound: number;
-  heldBy: string[];
+  heldBy: Entry[];
   unconfirmed: boolean;
   stays: { placeId: string; from: string; entryId: string }[];
   calledOn: string | undefined;

@@ -20,7 +20,8 @@ const BOOKING: readonly Fault[] = [
   fault('the first strong look is taken for the last', 'looks.ts', 'day > known ? day', 'day < known ? day'),
   fault('a sample sets the books', 'facts-of-batch.ts', 'sampleOf === undefined ?', "look !== undefined ?"),
   fault('a tree not found once is lost', 'book-check.ts', 'Math.min(ledger.notFound, check.notFound)', 'check.notFound'),
-  fault('a hold is not heard', 'holds.ts', 'if (holding.size > 0 && goesElsewhere(fact))', 'if (false)'),
+  fault('a hold is not heard', 'holds.ts', 'if (goesElsewhere(fact) && comesTooLate(fact, holding))', 'if (false)'),
+  fault('plants held where they came to in one act have come too late', 'holds.ts', 'key.line < ofHold.line', 'key.line > ofHold.line'),
   fault('a release ends every hold', 'holds.ts', 'else holding.delete(holdId);', 'else holding.clear();'),
 ];
 

@@ -1,6 +1,8 @@
+import type { Entry } from '@sprigline/domain';
 import { type Bench, comeIn, copyOf, goOut, raise, STRENGTH, turnUp } from './bench.ts';
 import { check, hearOfRoots, setBooks } from './count.ts';
 import type { Count, Deed, Fact, Leave } from './facts.ts';
+import { minuteOf } from './order.ts';
 
 /** Plays facts in the order given. */
 export function play(bench: Bench, facts: readonly Fact[]): void {
@@ -86,17 +88,24 @@ function playReading(bench: Bench, { entry }: Fact, deed: Count, part: Part): vo
 
 function playOne(bench: Bench, fact: Fact): void {
   const { entry, deed } = fact;
-  if (fact.disturbs && bench.heldBy.length > 0) raise(bench, 'held-moved', entry);
+  if (fact.disturbs && bench.heldBy.some((hold) => !saysItself(entry, hold))) raise(bench, 'held-moved', entry);
   if (deed.does === 'arrive') arrive(bench, fact, deed);
   if (deed.does === 'leave') leave(bench, fact, deed);
   if (deed.does === 'check') check(bench, entry, deed);
-  if (deed.does === 'hold') bench.heldBy = [...bench.heldBy, entry.id];
-  if (deed.does === 'release') bench.heldBy = bench.heldBy.filter((by) => deed.hold !== undefined && by !== deed.hold);
+  if (deed.does === 'hold') bench.heldBy = [...bench.heldBy, entry];
+  if (deed.does === 'release') bench.heldBy = bench.heldBy.filter(({ id }) => deed.hold !== undefined && id !== deed.hold);
   if (deed.does === 'carry') bench.stays.push({ placeId: deed.placeId, from: entry.observedOn, entryId: entry.id });
   if (deed.does === 'find') {
     const found = turnUp(bench, entry, deed.n);
     if (found > 0) raise(bench, 'found-told', entry, found);
   }
+}
+
+/** Two numbered lines of one act, at one moment of one day: the plants went first, and were held where they came to. */
+function saysItself(went: Entry, hold: Entry): boolean {
+  if (hold.saying.kind !== 'held' || went.line === undefined || hold.line === undefined) return false;
+  const act = (entry: Entry) => [entry.observedOn, entry.workdayId, minuteOf(entry)].join(' ');
+  return act(went) === act(hold) && went.line < hold.line;
 }
 
 function arrive(bench: Bench, { entry, isOpening }: Fact, deed: Extract<Deed, { does: 'arrive' }>): void {

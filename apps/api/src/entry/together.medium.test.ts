@@ -72,3 +72,18 @@ test('more on the bench than in the books is refused whole, until it is said tha
   expect((await desk.post('entries', { entries: [found, count, lift], together: true })).body.entries.map(({ status }: { status: string }) => status)).toEqual(['written', 'written', 'written']);
   expect(await balance(batchId)).toBe(0);
 });
+
+test('carried to where it stands apart and held there is one act, in the order of its lines', async () => {
+  const { batchId } = await desk.stick(12);
+  const [carry, hold] = [
+    { kind: 'moved', batchId, placeId: place.bench },
+    { kind: 'held', batchId, reason: 'spots on two leaves' },
+  ];
+  const send = async (first: Record<string, unknown>, second: Record<string, unknown>) => {
+    const entries = [desk.entry('2026-03-03', first, { line: 1 }), desk.entry('2026-03-03', second, { line: 2 })];
+    return (await desk.post('entries', { entries, together: true })).body.entries;
+  };
+  expect((await send(hold, carry)).map(({ status }: { status: string }) => status)).toEqual(['refused', 'refused']);
+  expect((await send(carry, hold)).map(({ status, flags }: { status: string; flags?: unknown[] }) => [status, flags])).toEqual([['written', []], ['written', []]]);
+  expect((await desk.get(`batches/${batchId}`)).body).toMatchObject({ balance: 12, place: { id: place.bench }, held: true });
+});

@@ -44,6 +44,22 @@ test('what left on the day of the hold left too late, what left with a minute be
   ).toEqual([]);
 });
 
+test('plants carried to where they stand apart and held there in one act have not come too late: its lines say so', () => {
+  const day = '2025-02-01';
+  const act = (moved: object, hold: object): string[] =>
+    heldMoved([STUCK, [day, say.carried('bench 2'), moved], [day, say.held(), hold]]);
+  expect(act({ line: 1 }, { line: 2 })).toEqual([]);
+  expect(act({ line: 1, minute: 600 }, { line: 2, minute: 600 })).toEqual([]);
+  expect(act({ line: 1, workdayId: 'w' }, { line: 2, workdayId: 'w' })).toEqual([]);
+
+  expect(act({ line: 2 }, { line: 1 })).toEqual(['e2 held-moved']);
+  expect(act({}, { line: 1 })).toEqual(['e2 held-moved']);
+  expect(act({ line: 1 }, {})).toEqual(['e2 held-moved']);
+  expect(act({ line: 1, workdayId: 'w' }, { line: 2, workdayId: 'x' })).toEqual(['e2 held-moved']);
+  expect(act({ line: 1, minute: 700 }, { line: 2, minute: 600 })).toEqual(['e2 held-moved']);
+  expect(heldMoved([STUCK, ['2025-01-31', say.held()], [day, say.carried('bench 2'), { line: 1 }], [day, say.held(), { line: 2 }]])).toEqual(['e3 held-moved']);
+});
+
 test('a return arrives held, other arrivals do not', () => {
   expect(booksOf([['2025-01-10', say.received(5, { source: 'return' })]]).heldBy).toEqual(['e1']);
   expect(booksOf([['2025-01-10', say.received(5, { source: 'purchase' })]]).heldBy).toEqual([]);

@@ -1,4 +1,5 @@
 import type { Effect, Flag } from './books.ts';
+import { hasNoMinute } from './content-order.ts';
 import type { Fact } from './fact.ts';
 
 /** What a hold forbids: anything that could carry a disease to another place. */
@@ -15,18 +16,31 @@ export interface Holds {
 export function holdsOf(facts: readonly Fact[]): Holds {
   const flags: Flag[] = [];
   // A tray may be held for two reasons: a clean sample ends one of them.
-  const holding = new Set<string>();
+  const holding = new Map<string, Fact>();
   for (const fact of facts) {
-    if (holding.size > 0 && goesElsewhere(fact)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
-    if (startsHold(fact)) holding.add(fact.entryId);
+    if (goesElsewhere(fact) && comesTooLate(fact, holding)) flags.push({ code: 'held-moved', entryId: fact.entryId, day: fact.day });
+    if (startsHold(fact)) holding.set(fact.entryId, fact);
     if (fact.act === 'released') release(holding, fact.holdId);
   }
-  return { heldBy: [...holding], flags };
+  return { heldBy: [...holding.keys()], flags };
 }
 
-function release(holding: Set<string>, holdId: string | undefined): void {
+function release(holding: Map<string, Fact>, holdId: string | undefined): void {
   if (holdId === undefined) holding.clear();
   else holding.delete(holdId);
+}
+
+const comesTooLate = (fact: Fact, holding: ReadonlyMap<string, Fact>): boolean =>
+  [...holding.values()].some((hold) => !isToldBefore(fact, hold));
+
+/**
+ * Whether the lines of one act say that plants left before they were held: carried to where they stand apart, then
+ * held there. At one moment a hold takes its turn first, so that a move told for itself has come too late.
+ */
+function isToldBefore({ key }: Fact, { act, key: ofHold }: Fact): boolean {
+  const atOneMoment = key.moment === ofHold.moment || (hasNoMinute(key) && hasNoMinute(ofHold));
+  if (act !== 'held' || key.day !== ofHold.day || !atOneMoment) return false;
+  return key.workdayId === ofHold.workdayId && key.line > 0 && key.line < ofHold.line;
 }
 
 const startsHold = (fact: Fact): boolean =>
