@@ -17,4 +17,21 @@ test.describe('with scripts switched off', () => {
     await page.getByRole('button', { name: 'Write the count' }).click();
     await expect(page.getByRole('heading', { name: 'History' })).toBeVisible();
   });
+
+  test('a tray that came back with one refused line is sent again: what was written is not written twice', async ({ page }) => {
+    await signIn(page, 'coordinator');
+    await page.goto(`${demoUrl()}${HARROWDALE}/stick`);
+    await page.getByRole('link', { name: /cuttings/ }).first().click();
+    const left = page.getByText(/^\d+ of \d+ left/);
+    const before = await left.allInnerTexts();
+    for (const at of [0, 1]) await page.locator(`[name="lines/${at}/n"]`).fill('1');
+    await page.locator('[name="lines/1/label"]').fill('TS07');
+    await page.getByRole('button', { name: 'They are stuck' }).click();
+    await expect(page.locator('[name="lines/1/label"]')).toHaveAttribute('aria-invalid', 'true');
+    await page.locator('[name="lines/1/label"]').fill('NOSCRIPT2');
+    await page.getByRole('button', { name: 'They are stuck' }).click();
+    await expect(page.getByText('✓')).toBeVisible();
+    const oneLess = (words: string | undefined) => words?.replace(/^\d+/, (n) => String(Number(n) - 1));
+    expect((await left.allInnerTexts()).slice(0, 2)).toEqual(before.slice(0, 2).map(oneLess));
+  });
 });

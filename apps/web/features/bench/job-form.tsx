@@ -39,7 +39,7 @@ export function JobForm({ job, action, batches, choices, workplace: { today, zon
     <NextIntlClientProvider messages={{ ui, bench: said, entries: { flags: entries.flags, doubts: entries.doubts } }}>
       <ActionForm action={action} labels={labels} send={said.sends[job]}>
         <HiddenField name="writtenAt" value={new Date().toISOString()} />
-        <input type="hidden" name="madeOn" value={today} />
+        <HiddenField name="madeOn" value={today} />
         <HiddenField name="minute" value={String(minuteOfDay(zone))} />
         <HiddenField name="actId" value={newId()} />
         <HiddenField name="toBatchId" value={newId()} />

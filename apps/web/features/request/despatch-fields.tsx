@@ -5,6 +5,7 @@ import type { WorkdayChoices } from '../../lib/workday-choices.ts';
 import type { Choice } from '../../ui/form/choice-field.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
 import { DayField } from '../../ui/form/day-field.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { ProseField } from '../../ui/form/prose-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { DespatchConfirm } from './despatch-confirm.tsx';
@@ -33,8 +34,8 @@ export function DespatchFields({ request, supplies, today, places, workdays, lab
       <SupplyFields supplies={supplies} startOf={({ covered }) => covered} saysOf={({ reserved, balance }) => t('lineAside', { n: reserved, there: balance })} />
       {supplies.map(({ batchId }) => (
         <span key={batchId} className="hidden">
-          <input type="hidden" name={`entry/${batchId}`} value={newId()} />
-          <input type="hidden" name={`to/${batchId}`} value={newId()} />
+          <HiddenField name={`entry/${batchId}`} value={newId()} />
+          <HiddenField name={`to/${batchId}`} value={newId()} />
         </span>
       ))}
       {staysInTheBooks && <div className="grid w-full max-w-3xl gap-4 sm:grid-cols-2">{supplies.map(({ batchId }, at) => <TextField key={batchId} name={`label/${batchId}`} isOptional value={labels[at]} />)}</div>}

@@ -1,6 +1,7 @@
 import type { Trip } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { Flag } from '../../ui/flag.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { lineField } from '../../lib/line-field.ts';
 
@@ -27,9 +28,9 @@ export function BundleLine({ at, bundle, donor, label, ids }: BundleLineProps) {
         <span className="text-sm text-ink-soft">{material}</span>
         {stuck > cuttings && <Flag tone="look">{t('moreThanLeft', { n: stuck - cuttings })}</Flag>}
       </p>
-      <input type="hidden" name={lineField(at, 'bundleId')} value={id} />
-      <input type="hidden" name={lineField(at, 'entryId')} value={ids.entryId} />
-      <input type="hidden" name={lineField(at, 'batchId')} value={ids.batchId} />
+      <HiddenField name={lineField(at, 'bundleId')} value={id} />
+      <HiddenField name={lineField(at, 'entryId')} value={ids.entryId} />
+      <HiddenField name={lineField(at, 'batchId')} value={ids.batchId} />
       <div className="grid gap-4 sm:grid-cols-3">
         <TextField name={lineField(at, 'n')} keypad="numeric" isOptional />
         <TextField name={lineField(at, 'rows')} isOptional />

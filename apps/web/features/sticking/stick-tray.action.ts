@@ -22,7 +22,7 @@ export async function stickTray(programme: string, tripId: string, lines: number
     if (said.length === 0) throw new Refused({ type: '/problems/http/unfit-request', title: '', status: 422, errors: [{ pointer: `#/${lineField(0, 'n')}`, detail: 'received undefined' }] });
     await writeLines(programme, said, isTicked(form, 'confirm'), fieldOf, OF_THE_TRAY);
   });
-  if (state.isDone) redirect(`${pageOf(programme, 'stick')}?tripId=${tripId}&stuck=${said.length}` as Route);
+  if (state.isDone) redirect(`${pageOf(programme, 'stick')}?tripId=${tripId}&stuck=${said.length}&sent=${said[0]?.entry.id}` as Route);
   return state;
 }
 

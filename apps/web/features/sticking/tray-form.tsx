@@ -6,6 +6,7 @@ import { ActionForm } from '../../ui/form/action-form.tsx';
 import type { Choice } from '../../ui/form/choice-field.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
 import { DayField } from '../../ui/form/day-field.tsx';
+import { HiddenField } from '../../ui/form/hidden-field.tsx';
 import { ProseField } from '../../ui/form/prose-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { ConfirmField } from '../../ui/ledger/confirm-field.tsx';
@@ -31,9 +32,9 @@ export function TrayForm({ programme, trip, trees, recipes, trays, labels, workp
   return (
     <NextIntlClientProvider messages={{ ui, entries: { flags: entries.flags, doubts: entries.doubts } }}>
       <ActionForm action={stickTray.bind(null, programme, trip.id, trip.bundles.length)} labels={trayLabels(said, donors)} send={said.send}>
-        <input type="hidden" name="writtenAt" value={new Date().toISOString()} />
-        <input type="hidden" name="madeOn" value={today} />
-        <input type="hidden" name="minute" value={minuteOfDay(zone)} />
+        <HiddenField name="writtenAt" value={new Date().toISOString()} />
+        <HiddenField name="madeOn" value={today} />
+        <HiddenField name="minute" value={String(minuteOfDay(zone))} />
         <ConfirmField />
         <h2 className="text-xl">{said.tray}</h2>
         <ChoiceField name="placeId" choices={trays} />

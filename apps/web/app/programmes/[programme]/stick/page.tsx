@@ -19,7 +19,7 @@ import { Trail } from '../../../../ui/trail.tsx';
 
 interface StickPageProps {
   readonly params: Promise<{ programme: string }>;
-  readonly searchParams: Promise<{ tripId?: string; stuck?: string }>;
+  readonly searchParams: Promise<{ tripId?: string; stuck?: string; sent?: string }>;
 }
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -28,7 +28,7 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function StickPage({ params, searchParams }: StickPageProps) {
   const { programme } = await params;
-  const { tripId, stuck } = await searchParams;
+  const { tripId, stuck, sent } = await searchParams;
   const [stands, { sticking: said }, t] = await Promise.all([standsOf(programme), getMessages(), getTranslations('sticking')]);
   if (!tripId) {
     const trips = await read(`${apiOf(programme, 'trips')}?limit=20`, z.array(TripInList));
@@ -61,7 +61,8 @@ export default async function StickPage({ params, searchParams }: StickPageProps
         {trays.length === 0 ? (
           <Empty act={<ButtonLink href={pageOf(programme, 'places', 'new')}>{said.addTray}</ButtonLink>}>{said.noTray}</Empty>
         ) : (
-          <TrayForm key={labels[0]} programme={programme} trip={trip} trees={trees} recipes={recipes} trays={trays} labels={labels} workplace={workplace} />
+          // A new form for the next tray, and the same one for a tray that came back with a refusal: without script React knows it by this key.
+          <TrayForm key={sent ?? 'first'} programme={programme} trip={trip} trees={trees} recipes={recipes} trays={trays} labels={labels} workplace={workplace} />
         )}
       </div>
     </>
