@@ -108,7 +108,7 @@ export type Supply = z.infer<typeof Supply>;
 /** Answer of GET requests/:id/plants, in walking order. */
 export const RequestPlants = z.object({
   supplies: z.array(Supply),
-  /** The pick as a whole: what it would reach, if nothing were set aside yet. */
+  /** The pick as a whole: what it would reach, if nothing were set aside yet; nothing once the request has gone or is withdrawn. */
   pick: z.object({ plants: z.int(), short: z.int(), donors: z.int(), stops: z.int(), isShortestProven: z.boolean() }),
   /** Donor trees with plants that are free. */
   donorsThere: z.int(),

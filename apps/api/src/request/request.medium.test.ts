@@ -114,6 +114,8 @@ test('a despatch to somebody outside takes the plants out of the books once, and
   expect((await ask.post(`requests/${request.id}/despatch`, { ...despatch, lines: [line(first, 1)] })).body.type).toBe('/problems/request/gone-already');
   expect([await balance(first), await balance(other)]).toEqual([17, 4]);
   expect((await ask.get(`requests/${request.id}`)).body).toMatchObject({ state: 'gone', goneOn: '2026-02-20', setAside: [] });
+  const over = (await ask.get(`requests/${request.id}/plants`)).body;
+  expect([over.pick.plants, over.pick.short, over.supplies.some(({ proposed }: { proposed: number }) => proposed > 0)]).toEqual([0, 0, false]);
   const csv = await api.app.inject({ method: 'GET', url: `/api/v1/programmes/harrowdale/requests/${request.id}/despatch.csv`, headers: at.volunteer.headers });
   expect(csv.payload).toContain('P1,Juniperus communis,potted,3,CR-1,Corran Ridge,2025-10-02,9 cm pot,,2026-02-20,Winterbeck Rangers,');
 

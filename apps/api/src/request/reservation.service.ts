@@ -48,6 +48,8 @@ export class ReservationService {
   }
 }
 
+const NOTHING: ReturnType<typeof pickPlants> = { lines: [], plants: 0, short: 0, donors: 0, stops: 0, isShortestProven: true };
+
 /** A line may stay as it is although plants have died since: that is shown as short, and not hidden by a refusal. */
 function refuseWhatIsNotFree(lines: PlantRequest['setAside'], supplies: readonly SupplyRow[]): void {
   for (const { batchId, n } of lines) {
@@ -59,10 +61,14 @@ function refuseWhatIsNotFree(lines: PlantRequest['setAside'], supplies: readonly
   }
 }
 
-/** The pick takes what is not held and of a known donor tree, as if nothing were set aside for this request yet. */
-function picked({ plants, mostPerDonor }: PlantRequest, rows: readonly SupplyRow[]): RequestPlants {
+/**
+ * The pick takes what is not held and of a known donor tree, as if nothing were set aside for this request yet.
+ * Of a request that is over nothing is picked: its plants have gone, or nobody wants them any more.
+ */
+function picked({ plants, mostPerDonor, state }: PlantRequest, rows: readonly SupplyRow[]): RequestPlants {
   const fit = rows.flatMap(({ batchId, donor, free, held, place }) => (donor === null || held ? [] : [{ batchId, donor, free, stop: place.id }]));
-  const { lines, ...pick } = pickPlants({ plants, mostPerDonor: mostPerDonor ?? undefined }, fit, [...new Set(rows.map(({ place }) => place.id))]);
+  const isOver = state === 'gone' || state === 'withdrawn';
+  const { lines, ...pick } = isOver ? NOTHING : pickPlants({ plants, mostPerDonor: mostPerDonor ?? undefined }, fit, [...new Set(rows.map(({ place }) => place.id))]);
   const proposed = new Map(lines.map(({ batchId, n }) => [batchId, n]));
   return {
     supplies: rows.map(({ donor: _, ...supply }) => ({ ...supply, proposed: proposed.get(supply.batchId) ?? 0 })),

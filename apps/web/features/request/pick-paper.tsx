@@ -11,13 +11,15 @@ interface PickPaperProps extends Omit<PaperSheetProps, 'children'> {
   readonly said: Messages['requests'];
   readonly lead: string;
   readonly lines: readonly PickLine[];
+  /** Why there is nothing to take, if there is nothing. */
+  readonly empty: string;
 }
 
 /** The pick list on paper. A function and no component, since whoever prints it asks for the document itself. */
-export const pickPaper = ({ said, lead, lines, ...sheet }: PickPaperProps): ReactElement<DocumentProps> => (
+export const pickPaper = ({ said, lead, lines, empty, ...sheet }: PickPaperProps): ReactElement<DocumentProps> => (
   <PaperSheet {...sheet}>
     <Text style={look.lead}>{lead}</Text>
-    {lines.length === 0 && <Text>{said.pickEmpty}</Text>}
+    {lines.length === 0 && <Text>{empty}</Text>}
     <PaperTable<PickLine>
       rows={lines}
       keyOf={({ batchId }) => batchId}

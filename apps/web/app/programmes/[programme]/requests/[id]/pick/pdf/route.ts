@@ -1,6 +1,6 @@
 import { PlantRequest, RequestPlants } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
-import { pickLines } from '../../../../../../../features/request/pick-lines.ts';
+import { nothingToPick, pickLines } from '../../../../../../../features/request/pick-lines.ts';
 import { pickPaper } from '../../../../../../../features/request/pick-paper.tsx';
 import { whoAsks } from '../../../../../../../features/request/who-asks.ts';
 import { sayDay } from '../../../../../../../lib/calendar.ts';
@@ -20,12 +20,12 @@ export async function GET(asked: Request, { params }: { params: Promise<{ progra
   const title = t('pickTitle', { name: whoAsks(request, partners) });
   const { lines, isProposed } = pickLines(supplies);
   const paper = pickPaper({
-    said, lines, title, language: 'en', paper: paperOf(new URL(asked.url).searchParams),
+    said, lines, title, empty: nothingToPick(request, said), language: 'en', paper: paperOf(new URL(asked.url).searchParams),
     lead: isProposed ? `${said.pickProposed} ${said.pickLead}` : said.pickLead,
     more: t('whatLine', { n: request.plants, species: taxonName(taxa, request.taxonId), stage: words.stage[request.stage] }),
     foot: t('asOf', { day: sayDay(workplace.today), programme: workplace.name }),
     pageOf: (page, pages) => t('pageOf', { page, pages }),
-    qrTo: new URL(pageOf(programme, 'requests', id, 'despatch'), asked.url).href,
+    qrTo: new URL(pageOf(programme, 'requests', id, request.state === 'gone' ? 'note' : 'despatch'), asked.url).href,
   });
   return pdfAnswer(paper, title);
 }
