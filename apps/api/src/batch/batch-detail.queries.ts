@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Batch, BatchInList, BooksShown, FamilyLine, StayShown } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { IN_LINE, IN_LINE_FROM, SHOWN, SHOWN_FROM } from './shown.queries.ts';
+import { IN_LINE, IN_LINE_FROM, SHOWN, SHOWN_FROM, STAND_SHOWN } from './shown.queries.ts';
 
 /** A batch without its history. */
 export interface BatchDetail extends BatchInList, Record<string, unknown> {
@@ -27,7 +27,7 @@ const ANCESTORS = `
   ) SELECT up.id, up.step FROM up WHERE up.id IS NOT NULL`;
 
 const LINE = `json_build_object(
-  'stand', CASE WHEN st.id IS NOT NULL THEN json_build_object('id', st.id, 'name', st.name) END,
+  'stand', ${STAND_SHOWN},
   'donorTree', CASE WHEN d.id IS NOT NULL THEN json_build_object('id', d.id, 'label', d.label) END,
   'candidates', (SELECT coalesce(json_agg(json_build_object('id', dc.id, 'label', dc.label) ORDER BY dc.label), '[]')
     FROM sticking_candidate c JOIN donor_tree dc ON dc.programme_id = $1 AND dc.id = c.donor_tree_id

@@ -29,8 +29,9 @@ export function BatchFacts({ programme, batch, rootedMeans, isOpen = true }: { p
           { term: said.facts.lastSeen, says: lastSeen && (stage === 'cutting' && lastSeen.day === stuckOn ? t('seenWhenStuck', { day: sayDay(lastSeen.day) }) : t('seenOn', { day: sayDay(lastSeen.day), look: entries.looks[lastSeen.look] })) },
           ...(notFound > 0 ? [{ term: said.facts.notFound, says: notFound }] : []),
           { term: said.facts.place, says: place && <>{isOpen ? <RowLink href={pageOf(programme, 'places', place.id)}>{place.name}</RowLink> : place.name} {rows && t('rows', { rows })}</> },
-          // A mixture has no day and no tree of its own: each of its parts has, and leads there.
-          ...(batch.isMixed ? [] : [{ term: said.facts.stuckOn, says: stuckOn && sayDay(stuckOn) }, { term: said.facts.species, says: taxon && <Species name={taxon.name} /> }]),
+          // A mixture has no day of its own: each of its parts has, and leads there. It has a species if all of them are of one.
+          ...(batch.isMixed ? [] : [{ term: said.facts.stuckOn, says: stuckOn && sayDay(stuckOn) }]),
+          ...(batch.isMixed && !taxon ? [] : [{ term: said.facts.species, says: taxon && <Species name={taxon.name} /> }]),
           ...(container ? [{ term: said.facts.container, says: container }] : []),
           ...(medium ? [{ term: said.facts.medium, says: medium }] : []),
           ...(labels.length > 1 ? [{ term: said.facts.labels, says: <span className="flex flex-wrap gap-2">{labels.map((label) => <Tag key={label}>{label}</Tag>)}</span> }] : []),

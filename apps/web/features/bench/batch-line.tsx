@@ -19,7 +19,7 @@ export function BatchLine({ at, batch, children }: { at: number; batch: BatchInL
         <StageMark stage={batch.stage} />
         <strong className="tabular-nums">{t('here', { n: batch.balance })}</strong>
         {batch.stage === 'cutting' && <span>{batch.rootedNow === null ? t('rootedUnknown') : t('rooted', { n: batch.rootedNow })}</span>}
-        <span className="text-sm text-ink-soft">{[batch.donorTree?.label ?? (batch.isMixed ? t('mixed') : undefined), batch.place?.name, batch.rows].filter(Boolean).join(', ')}</span>
+        <span className="text-sm text-ink-soft">{[batch.donorTree?.label ?? [batch.isMixed ? t('mixed') : undefined, batch.stand?.name, batch.taxon?.name].filter(Boolean).join(', '), batch.place?.name, batch.rows].filter(Boolean).join(', ')}</span>
         {batch.held && <Flag tone="look">{t('held')}</Flag>}
       </p>
       <HiddenField name={lineField(at, 'batchId')} value={batch.id} />

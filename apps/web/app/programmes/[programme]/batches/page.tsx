@@ -33,7 +33,7 @@ export default async function BatchesPage({ params, searchParams }: BatchesPageP
   const search = await searchParams;
   const { role, isDesk } = await workplaceOf(programme);
   const isPartner = role === 'partner';
-  const found = search.label && !isPartner ? await batchWithLabel(programme, search.label) : undefined;
+  const found = search.label ? await batchWithLabel(programme, search.label) : undefined;
   if (found) redirect(pageOf(programme, 'batches', found) as Route);
 
   const asked = askedOf(search);
@@ -41,18 +41,15 @@ export default async function BatchesPage({ params, searchParams }: BatchesPageP
     readPart(`${apiOf(programme, 'batches')}?${queryOf(asked, search.after)}`, z.array(BatchInList)),
     isPartner ? [] : standsOf(programme), isPartner ? [] : placesOf(programme), isPartner && asked.placeId ? sitesOf(programme) : [], getMessages(),
   ]);
+  const paths = placeChoices(places);
   return (
     <>
       <PageHeading lead={isPartner ? said.ofOurs.lead : said.lead} act={isDesk && <><ButtonLink href={pageOf(programme, 'stick')}>{said.stick}</ButtonLink><ButtonLink look="quiet" href={pageOf(programme, 'stick', 'opening')}>{said.opening}</ButtonLink></>}>
         {said.title}
       </PageHeading>
-      {isPartner ? <PartnerWays programme={programme} asked={asked} at={atSite(sites, asked.placeId)?.name} /> : (
-        <>
-          <FindForm label={search.label} />
-          <FilterForm asked={asked} stands={stands} places={placeChoices(places)} />
-        </>
-      )}
-      {items.length === 0 ? <Empty>{isPartner ? said.ofOurs.empty : said.empty}</Empty> : <BatchTable programme={programme} batches={items} isForPartner={isPartner} />}
+      <FindForm label={search.label} />
+      {isPartner ? <PartnerWays programme={programme} asked={asked} at={atSite(sites, asked.placeId)?.name} /> : <FilterForm asked={asked} stands={stands} places={paths} />}
+      {items.length === 0 ? <Empty>{isPartner ? said.ofOurs.empty : said.empty}</Empty> : <BatchTable programme={programme} batches={items} paths={new Map(paths.map(({ value, words }) => [value, words]))} isForPartner={isPartner} />}
       {after && <div className="mt-6"><ButtonLink look="quiet" href={addressOf(asked, after)}>{said.more}</ButtonLink></div>}
     </>
   );
