@@ -37,5 +37,10 @@ export const DonorTree = z.object({
 });
 export type DonorTree = z.infer<typeof DonorTree>;
 
-export const DonorTreeQuery = PageQuery.extend({ standId: Id.optional(), taxonId: Id.optional() });
+export const DonorTreeQuery = PageQuery.extend({
+  standId: Id.optional(),
+  taxonId: Id.optional(),
+  /** What the label has in it, in letters of any size. */
+  label: Words.optional(),
+});
 export type DonorTreeQuery = z.infer<typeof DonorTreeQuery>;

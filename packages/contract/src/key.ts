@@ -14,7 +14,7 @@ export type KeyScope = z.infer<typeof KeyScope>;
 
 /** What a partner's key can be let into, and there it is shown only what concerns that partner. */
 export const PARTNER_SCOPES: readonly KeyScope[] = [
-  'batches:read', 'donor-trees:read', 'stands:read', 'sites:read', 'taxa:read', 'readings:read', 'entries:write', 'changes:read',
+  'batches:read', 'labels:read', 'donor-trees:read', 'stands:read', 'sites:read', 'taxa:read', 'readings:read', 'entries:write', 'changes:read',
 ];
 
 /** A key for a program of the programme itself, or of one partner. */

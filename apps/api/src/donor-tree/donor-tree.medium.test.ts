@@ -110,6 +110,24 @@ test('donor trees are listed in parts, each once', async () => {
   expect((await desk.get('donor-trees?after=nonsense')).status).toBe(400);
 });
 
+test('labels sort as people count, and a part of one finds its trees; signs of patterns stand for themselves', async () => {
+  const stand = await build.stand();
+  for (const label of ['ws-10', 'WS-2', 'WS-100', 'WS-1', 'WS-02', 'W%S', 'XX']) await build.donorTree({ label, standId: stand.id });
+  const listed = async (query: string) => {
+    const labels: string[] = [];
+    for (let path: string | undefined = `donor-trees?standId=${stand.id}${query}&limit=2`; path; ) {
+      const part: Awaited<ReturnType<typeof desk.get>> = await desk.get(path);
+      labels.push(...(part.body as { label: string }[]).map(({ label }) => label));
+      path = /<([^>]+)>; rel="next"/.exec(String(part.headers['link'] ?? ''))?.[1];
+    }
+    return labels;
+  };
+  expect(await listed('')).toEqual(['W%S', 'WS-1', 'WS-02', 'WS-2', 'ws-10', 'WS-100', 'XX']);
+  expect(await listed('&label=ws-1')).toEqual(['WS-1', 'ws-10', 'WS-100']);
+  expect(await listed('&label=%25')).toEqual(['W%S']);
+  expect(await listed('&label=_')).toEqual([]);
+});
+
 test('what it names must be there, and its elevation is a band', async () => {
   const { id: standId } = await build.stand();
   const { id: taxonId } = await build.taxon();

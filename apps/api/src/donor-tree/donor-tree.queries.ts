@@ -17,11 +17,14 @@ type Row = Prisma.DonorTreeGetPayload<{ select: typeof SHOWN }>;
 /** Donor trees as everybody in the programme may see them: with the cell, never the place. */
 @Injectable()
 export class DonorTreeQueries {
-  /** By label, from after the last one of the part before. */
-  async list(records: Records, programmeId: string, { standId, taxonId, after, limit }: DonorTreeQuery): Promise<Part<DonorTree>> {
-    const [label] = keysAfter(after, 1) ?? [];
+  /** By label, as people count, from after the last one of the part before. */
+  async list(records: Records, programmeId: string, { standId, taxonId, label, after, limit }: DonorTreeQuery): Promise<Part<DonorTree>> {
+    const [last] = keysAfter(after, 1) ?? [];
     const rows = await records.donorTree.findMany({
-      where: { programmeId, ...(standId && { standId }), ...(taxonId && { taxonId }), ...(label && { label: { gt: label } }) },
+      where: {
+        programmeId, ...(standId && { standId }), ...(taxonId && { taxonId }),
+        AND: [...(label ? [{ label: { contains: asWritten(label), mode: 'insensitive' as const } }] : []), ...(last ? [{ label: { gt: last } }] : [])],
+      },
       select: SHOWN,
       orderBy: { label: 'asc' },
       take: limit + 1,
@@ -34,6 +37,9 @@ export class DonorTreeQueries {
     return toDonorTree(known(await records.donorTree.findUnique({ where: { programmeId_id: { programmeId, id } }, select: SHOWN })));
   }
 }
+
+/** Signs that would stand for any others in a pattern stand for themselves. */
+const asWritten = (label: string): string => label.replaceAll(/[\\%_]/g, '\\$&');
 
 function toDonorTree({ cellLatitude, cellLongitude, cellDegrees, ...row }: Row): DonorTree {
   const tree = { ...row, stateSeenOn: dayOrNull(row.stateSeenOn), cell: cellOf({ cellLatitude, cellLongitude, cellDegrees }) };

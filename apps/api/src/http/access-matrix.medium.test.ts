@@ -24,7 +24,7 @@ const VOLUNTEERS_WRITE = [
 ].map((name) => name.replace(' ', ' /programmes/:programme/'));
 /** They are shown what is theirs; what they may write is looked at entry by entry. */
 const PARTNERS_TOO = ['GET /programmes/:programme', ...[
-  'GET batches', 'GET batches/:id', 'GET donor-trees/:id/descent', 'GET donor-trees', 'GET donor-trees/:id', 'GET stands', 'GET stands/:id', 'GET sites',
+  'GET batches', 'GET batches/:id', 'GET labels/:code', 'GET donor-trees/:id/descent', 'GET donor-trees', 'GET donor-trees/:id', 'GET stands', 'GET stands/:id', 'GET sites',
   'GET sites/:id', 'GET taxa', 'GET taxa/:id', 'GET readings/funnels', 'GET readings/funnels.csv', 'GET readings/diversity', 'GET readings/diversity.csv',
   'GET readings/choices', 'GET readings/comparison', 'GET readings/comparison.csv', 'GET changes', 'POST entries', 'POST entries/preview',
 ].map((name) => name.replace(' ', ' /programmes/:programme/'))];

@@ -9,9 +9,9 @@ import { LabelQueries } from './label.queries.ts';
 export class LabelController {
   constructor(private readonly labels: LabelQueries) {}
 
-  /** The batch that bears a label, also after its plants have gone. */
+  /** The batch that bears a label, also after its plants have gone. A partner finds those that concern them. */
   @Get(':code')
-  @Allow(...MEMBERS)
+  @Allow(...MEMBERS, 'partner')
   @SerializeOptions({ schema: Label })
   async one(@Param({ schema: LabelPath }) { code }: LabelPath, @TheCaller() caller: Caller): Promise<Label> {
     const label = await this.labels.byCode(caller, code);

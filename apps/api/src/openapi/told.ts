@@ -55,7 +55,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Key.list": "All keys, the newest first; of each only its start.",
   "Key.make": "Makes a key and answers it, this once.",
   "Key.revoke": "It opens nothing from the very next request on.",
-  "Label.one": "The batch that bears a label, also after its plants have gone.",
+  "Label.one": "The batch that bears a label, also after its plants have gone. A partner finds those that concern them.",
   "Me.me": "Who is signed in, and where they work.",
   "News.entries": "The entries that arrived on one day, the newest first, in parts.",
   "News.seen": "The caller has looked at all that arrived until then. Never moves back.",

@@ -29,14 +29,14 @@ async function change(path: string, content: Record<string, unknown>) {
 // tree: twenty go to the wood, ten into the hands of the agency, which has nothing else here.
 const school = await member(api, 'partner', 'harrowdale', { partnerId: place.partnerId });
 const agency = await partner('Winterbeck Agency');
-const { batchId } = await desk.stick(60);
+const { batchId } = await desk.stick(60, { label: 'HERE-1' });
 const [planted, given] = [newId(), newId()];
 await asOwner(api, (sql) => sql.query(`UPDATE stand SET note = 'behind the wall of Ada' WHERE id = $1`, [place.standId]));
 const agencyBench = newId();
 await desk.post('places', { id: agencyBench, kind: 'partner', parentId: null, name: 'Agency yard', walkOrder: 9, rows: null, partnerId: agency.id, note: null, filling: null });
 await desk.write([
   desk.entry('2026-03-01', { kind: 'planted', batchId, toBatchId: planted, n: 20, placeId: place.plot }),
-  desk.entry('2026-03-02', { kind: 'givenOut', batchId, n: 10, partnerId: agency.id, toBatchId: given, placeId: agencyBench }),
+  desk.entry('2026-03-02', { kind: 'givenOut', batchId, n: 10, partnerId: agency.id, toBatchId: given, placeId: agencyBench, label: 'YARD-1' }),
 ]);
 
 describe('a partner with a stand and a site', () => {
@@ -50,6 +50,13 @@ describe('a partner with a stand and a site', () => {
     expect(funnel.groups[0]!.stages.find(({ stage }) => stage === 'cutting')).toMatchObject({ reached: 60 });
     const diversity = (await ours.get('readings/diversity')).body as { stands: { stand: string; donorTrees: number }[] };
     expect(diversity.stands).toMatchObject([{ stand: 'Corran Ridge', donorTrees: 2 }]);
+  });
+
+  test('finds a batch by its label, and only one that concerns them', async () => {
+    const found = async (who: Member, code: string) => (await as(who).get(`labels/${code}`)).status;
+    expect([await found(school, 'here-1'), await found(school, 'yard-1'), await found(school, 'no-such')]).toEqual([200, 200, 404]);
+    expect([await found(agency.person, 'here-1'), await found(agency.person, 'yard-1')]).toEqual([404, 200]);
+    expect((await as(agency.person).get('labels/YARD-1')).body.batchId).toBe(given);
   });
 
   test('is told of each batch how it concerns them, and nobody else is', async () => {

@@ -9,14 +9,12 @@ import { NavLeaf } from './nav-leaf.tsx';
 interface SideNavProps {
   readonly programme: { readonly handle: string; readonly name: string };
   readonly groups: readonly NavGroup[];
-  /** Whether labels lead anywhere for whoever is here. */
-  readonly hasLabels: boolean;
   /** Who is here, and the way out. */
   readonly foot: ReactNode;
 }
 
 /** On a desk: everything, in groups, on juniper. */
-export function SideNav({ programme, groups, hasLabels, foot }: SideNavProps) {
+export function SideNav({ programme, groups, foot }: SideNavProps) {
   const t = useTranslations('shell');
   return (
     <header className="side-nav not-on-paper hidden lg:block">
@@ -24,7 +22,7 @@ export function SideNav({ programme, groups, hasLabels, foot }: SideNavProps) {
         <p className="pr-5 text-sm opacity-85">{t('name')}</p>
         <p className="pr-5 text-lg leading-tight font-semibold">{programme.name}</p>
         <div className="row-of-holes mt-4 mr-5 shrink-0" aria-hidden />
-        {hasLabels && <GoToLabel programme={programme.handle} />}
+        <GoToLabel programme={programme.handle} />
         <nav aria-label={t('nav')} className="mt-4 grow">
           {groups.map((group, at) => {
             const ways = <NavWays programme={programme.handle} group={group} />;

@@ -22,7 +22,7 @@ export default async function ProgrammeLayout({ params, children }: ProgrammePar
   const groups = navFor(workplace.role);
   return (
     <div className="lg:not-print:grid lg:min-h-dvh lg:grid-cols-[17rem_minmax(0,1fr)]">
-      <SideNav programme={workplace} groups={groups} hasLabels={workplace.role !== 'partner'} foot={<WhoIsHere workplace={workplace} signOut={<SignOutButton />} />} />
+      <SideNav programme={workplace} groups={groups} foot={<WhoIsHere workplace={workplace} signOut={<SignOutButton />} />} />
       <div className="min-w-0 pb-24 lg:pb-0">
         {workplace.isDemo && <DemoBanner />}
         <header className="border-b border-line px-4 py-2 text-sm font-semibold sm:px-8 lg:hidden">{workplace.name}</header>
