@@ -35,6 +35,7 @@ import sorting from './en/sorting.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
+import timeToRoot from './en/time-to-root.json' with { type: 'json' };
 import trace from './en/trace.json' with { type: 'json' };
 import trayCards from './en/tray-cards.json' with { type: 'json' };
 import treatments from './en/treatments.json' with { type: 'json' };
@@ -82,7 +83,7 @@ export const messages = {
   stands,
   sticking,
   taxa,
-  trace,
+  timeToRoot, trace,
   trayCards,
   treatments,
   trips,

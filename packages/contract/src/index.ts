@@ -40,6 +40,7 @@ export * from './sign-in.ts';
 export * from './site.ts';
 export * from './stand.ts';
 export * from './taxon.ts';
+export * from './time-to-root.ts';
 export * from './trace.ts';
 export * from './treatment.ts';
 export * from './trip.ts';

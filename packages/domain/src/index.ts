@@ -94,6 +94,9 @@ export { sampleSize } from './proportion/sample-size.ts';
 // Curves over time
 export type { CuttingBatch, CuttingEnd, CuttingMovement, FollowedCuttings, RootsToldOn } from './time/cutting-history.ts';
 export { followedCuttings } from './time/followed-cuttings.ts';
+export { rootingCurve, type RootingCurve, type RootingStep, type WeekWithLimits } from './time/rooting-curve.ts';
+export { occupancyOf, rootingTimes, watchedAt, type CurveMethod, type CuttingsOf } from './time/rooting-shares.ts';
+export { twoEnds, type EndRegion, type TwoEnded, type TwoEnds } from './time/two-ends.ts';
 export type { Followed } from './time/followed.ts';
 export { kaplanMeier, type KaplanMeier, type LimitsBy, type SurvivalStep } from './time/kaplan-meier.ts';
 export { logRank, type LogRank, type Stratum } from './time/log-rank.ts';

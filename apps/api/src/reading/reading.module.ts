@@ -16,5 +16,6 @@ import { TimeAxisQueries } from './time-axis.queries.ts';
   imports: [DueModule],
   controllers: [ReadingController, DashboardController],
   providers: [ReadingService, DashboardService, HeadQueries, FunnelQueries, DiversityQueries, HoldingQueries, LineQueries, SiteReadingQueries, TimeAxisQueries],
+  exports: [HeadQueries],
 })
 export class ReadingModule {}

@@ -5,7 +5,7 @@ import { StuckBetween } from './as-of.tsx';
 import type { DotGrid } from './donor-dots.ts';
 import { sumsOf } from './funnel-sentence.ts';
 import { FunnelTable } from './funnel-table.tsx';
-import { More } from './more.tsx';
+import { More } from '../../ui/more.tsx';
 import { PairedFunnel } from './paired-funnel.tsx';
 import { WorkedOut } from './worked-out.tsx';
 

@@ -5,7 +5,7 @@ import { ButtonLink } from '../../ui/button-link.tsx';
 import { Section } from '../../ui/section.tsx';
 import { LinesList } from './lines-list.tsx';
 import { LinesTable } from './lines-table.tsx';
-import { More } from './more.tsx';
+import { More } from '../../ui/more.tsx';
 import { queryOf } from './reading-address.ts';
 
 interface LinesPartProps {

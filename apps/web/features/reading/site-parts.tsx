@@ -2,7 +2,7 @@ import type { SiteReading } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
 import { Section } from '../../ui/section.tsx';
 import { ChecksTable } from './checks-table.tsx';
-import { More } from './more.tsx';
+import { More } from '../../ui/more.tsx';
 import { SiteDonorsTable } from './site-donors-table.tsx';
 import { SiteStand } from './site-stand.tsx';
 

@@ -9,7 +9,7 @@ import { fatesOf } from './funnel-shape.ts';
 import { GenesFigure } from './genes-figure.tsx';
 import { HoldingsList } from './holdings-list.tsx';
 import { LossesTable } from './losses-table.tsx';
-import { More } from './more.tsx';
+import { More } from '../../ui/more.tsx';
 import { RatesFigure } from './rates-figure.tsx';
 import { WorkedOut } from './worked-out.tsx';
 

@@ -3,7 +3,7 @@ import { useTranslations } from 'next-intl';
 import { useId } from 'react';
 import { sayDay } from '../../lib/calendar.ts';
 import { IncidentsTable } from './incidents-table.tsx';
-import { More } from './more.tsx';
+import { More } from '../../ui/more.tsx';
 import { TimeChart } from './time-chart.tsx';
 import { TimeKey } from './time-key.tsx';
 import { TimeTable } from './time-table.tsx';

@@ -1,3 +1,4 @@
+import { RootingCurves } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import type { Route } from 'next';
@@ -9,10 +10,13 @@ import { readDashboard } from '../../../../features/reading/dashboard-reads.ts';
 import { FilterForm } from '../../../../features/reading/filter-form.tsx';
 import { afterIn, chosenIn, queryOf, type Search } from '../../../../features/reading/reading-address.ts';
 import { ReadingWays } from '../../../../features/reading/reading-ways.tsx';
+import { RootingFigure } from '../../../../features/time-to-root/rooting-figure.tsx';
 import { pageOf } from '../../../../lib/page-address.ts';
-import { workplaceOf } from '../../../../lib/workplace.ts';
+import { read } from '../../../../lib/read.ts';
+import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { Empty } from '../../../../ui/empty.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
+import { Section } from '../../../../ui/section.tsx';
 
 export async function generateMetadata(): Promise<Metadata> {
   return { title: (await getTranslations('readings'))('title') };
@@ -25,7 +29,7 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
   const chosen = chosenIn(search);
   // A partner reads stand by stand: the whole is for the house.
   if ((await workplaceOf(programme)).role === 'partner') redirect(`${pageOf(programme, 'readings', 'funnels')}${queryOf(chosen)}` as Route);
-  const [dashboard, { readings: said }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), getMessages(), getTranslations('dashboards')]);
+  const [dashboard, curves, { readings: said, timeToRoot }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), read(`${apiOf(programme, 'readings', 'time-to-root')}${queryOf({ ...chosen, by: 'taxon' })}`, RootingCurves), getMessages(), getTranslations('dashboards')]);
   const { lines, choices } = dashboard;
   if (choices.seasons.length === 0 && lines.inAll.lines === 0) return <><PageHeading lead={said.lead}>{said.title}</PageHeading><Empty>{said.empty}</Empty></>;
   return (
@@ -37,6 +41,11 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
       <AsOf {...lines} />
       {lines.inAll.lines === 0 ? <p>{said.nothingChosen}</p> : <p className="mb-8 max-w-prose text-lg">{t('sum', lines.inAll)}</p>}
       {lines.inAll.lines > 0 && <DashboardParts programme={programme} of={dashboard} chosen={chosen} />}
+      {lines.inAll.lines > 0 && (
+        <Section heading={timeToRoot.heading} lead={timeToRoot.lead}>
+          <RootingFigure curves={curves} isNamed csv={`${apiOf(programme, 'readings', 'time-to-root.csv')}${queryOf({ ...chosen, by: 'taxon' })}`} />
+        </Section>
+      )}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { Diversity, DonorHoldings, Funnels, ReadingChoices, TimeAxis } from '@sprigline/contract';
+import { Diversity, DonorHoldings, Funnels, ReadingChoices, RootingCurves, TimeAxis } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { notFound } from 'next/navigation';
@@ -9,6 +9,7 @@ import { chosenIn, FILTERS, queryOf, type Search } from '../../../../../../featu
 import { SpeciesReading } from '../../../../../../features/reading/species-reading.tsx';
 import { speciesOf } from '../../../../../../features/reading/species-of.ts';
 import { TimeFigure } from '../../../../../../features/reading/time-figure.tsx';
+import { RootingFigure } from '../../../../../../features/time-to-root/rooting-figure.tsx';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
 import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
@@ -34,13 +35,14 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
   const chosen = { ...chosenIn(search), standId };
   const query = queryOf(chosen);
   const isPartner = (await workplaceOf(programme)).role === 'partner';
-  const [funnels, diversity, holdings, choices, axis, { readings: said, dashboards: { time } }] = await Promise.all([
+  const [funnels, diversity, holdings, choices, axis, curves, { readings: said, dashboards: { time }, timeToRoot }] = await Promise.all([
     read(`${apiOf(programme, 'readings', 'funnels')}${query}&by=stand`, Funnels),
     read(`${apiOf(programme, 'readings', 'diversity')}${query}`, Diversity),
     // Both tell of benches, which are for the house.
     isPartner ? undefined : read(`${apiOf(programme, 'readings', 'donors')}${query}&limit=200`, DonorHoldings),
     read(apiOf(programme, 'readings', 'choices'), ReadingChoices),
     isPartner ? undefined : read(`${apiOf(programme, 'readings', 'time-axis')}${query}`, TimeAxis),
+    isPartner ? undefined : read(`${apiOf(programme, 'readings', 'time-to-root')}${query}&by=stand`, RootingCurves),
     getMessages(),
   ]);
   const name = choices.stands.find(({ id }) => id === standId)?.name;
@@ -61,6 +63,11 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
             <Species name={taxon} />
           </h2>
           <SpeciesReading programme={programme} stand={name} isOneOfMany={species.length > 1} csv={`${apiOf(programme, 'readings', 'funnels.csv')}${queryOf({ ...chosen, by: 'stand', taxonId })}`} {...parts} />
+          {curves && (
+            <Section heading={species.length > 1 ? `${timeToRoot.heading}: ${(commonName ?? taxon).toLowerCase()}` : timeToRoot.heading} lead={timeToRoot.lead}>
+              <RootingFigure curves={{ ...curves, inAll: 1, groups: curves.groups.filter((group) => group.taxonId === taxonId) }} csv={`${apiOf(programme, 'readings', 'time-to-root.csv')}${queryOf({ ...chosen, by: 'stand', taxonId })}`} />
+            </Section>
+          )}
         </article>
       ))}
       {axis && axis.points.length > 0 && <Section heading={time.heading} lead={time.lead}><TimeFigure axis={axis} csv={`${apiOf(programme, 'readings', 'time-axis.csv')}${query}`} /></Section>}
