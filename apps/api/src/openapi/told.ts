@@ -125,6 +125,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Taxon.change": "Needs If-Match. Another sensitivity cuts the cells of its trees anew.",
   "Taxon.list": "All taxa of the programme, by scientific name.",
   "Taxon.make": "Sending it twice makes it once.",
+  "TimeToRoot.curves": "How long cuttings take to root: the share with roots, week by week since sticking.",
   "Trace.trace": "Where plants came from, where they went, what stood beside them, and who has them now.",
   "TrayCard.of": "What stands on the cards of a sticking night: each bundle of the trip, what is left of it, and the trays that hold the rest.",
   "Treatment.list": "The last twelve months unless told otherwise.",
