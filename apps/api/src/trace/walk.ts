@@ -1,4 +1,7 @@
-/** Effects by which plants leave a batch for another one, and come into one from another. One entry books both. */
+/**
+ * Effects by which plants leave a batch for another one, and come into one from another. One entry books both.
+ * `movement_out_of_a_batch` and its three sisters index the steps of just these.
+ */
 const LEAVES = `('wentOn', 'splitOut', 'restuckOut', 'mixedOut', 'identifiedOut', 'givenAcross')`;
 const ARRIVES = `('wentIn', 'splitIn', 'restuckIn', 'mixedIn', 'identifiedIn', 'givenIn')`;
 
