@@ -1,19 +1,10 @@
-import {
-  alleleCapture,
-  donorRatioInterval,
-  donorsForCapture,
-  hillNumber,
-  rarefiedDonors,
-  studentTQuantile,
-  wilsonInterval,
-} from '@sprigline/domain';
-import fc from 'fast-check';
+import { fisherExact, logisticRegression, mantelHaenszel } from '@sprigline/domain';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type R, startR, vector } from './r.ts';
+import { type R, startR } from './r.ts';
+import { WITNESSES } from './witnesses.ts';
 
-// Our formulas beside R's own functions on random input; the seed makes a failure come back.
-const SAMPLE = { numRuns: 20, seed: 19340248 };
-const inputs = <T>(arbitrary: fc.Arbitrary<T>): T[] => fc.sample(arbitrary, SAMPLE);
+/** A year and a page: Hoblyn & Palmer 1934, Bartlett p. 248. A failure comes back by it. */
+const SEED = 19340248;
 
 let r: R;
 beforeAll(async () => {
@@ -21,71 +12,37 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => r.stop());
 
-const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
-const someOfPlants = fc
-  .integer({ min: 1, max: 2_000 })
-  .chain((plants) => fc.tuple(fc.integer({ min: 0, max: plants }), fc.constant(plants)));
-const bench = fc.array(fc.integer({ min: 1, max: 200 }), { minLength: 1, maxLength: 60 });
+describe('R agrees on twenty random inputs', () => {
+  test.each(WITNESSES)('with $what', async ({ agrees }) => agrees(r, 20, SEED));
+});
 
-async function expectSame(code: string, ours: readonly number[]): Promise<void> {
-  const theirs = await r.numbers(code);
-
-  expect(theirs).toHaveLength(ours.length);
-  ours.forEach((value, i) => {
-    // Nine digits: `prop.test` and `qt` promise no more than that.
-    expect(Math.abs(value - (theirs[i] ?? Number.NaN)), `${code} gave ${theirs[i]}, not ${value}`).toBeLessThanOrEqual(
-      1e-9 * Math.max(1, Math.abs(value)),
-    );
-  });
-}
-
-describe('R agrees', () => {
-  test.each(inputs(fc.tuple(share, fc.integer({ min: 1, max: 500 }))))('with the quantile of t at %d, %d', async (p, df) => {
-    await expectSame(`qt(${p}, ${df})`, [studentTQuantile(p, df)]);
+describe('R and we read published data alike', () => {
+  // UC Berkeley admissions 1973, Bickel PJ et al. (1975) Science 187:398-404; from R's own data set, department by department.
+  test('Berkeley admissions', async () => {
+    const cells = await r.numbers('as.numeric(UCBAdmissions)');
+    const strata = Array.from({ length: 6 }, (_, at) => cells.slice(4 * at, 4 * at + 4)).map(([men = 0, menOut = 0, women = 0, womenOut = 0]) => ({ first: { yes: men, no: menOut }, second: { yes: women, no: womenOut } }));
+    const { chiSquare, chance, oddsRatio, lower, upper } = mantelHaenszel(strata);
+    const theirs = await r.numbers('local({ one <- mantelhaen.test(UCBAdmissions); c(one$statistic, one$p.value, one$estimate, one$conf.int) })');
+    [chiSquare, chance, oddsRatio, lower!, upper!].forEach((value, at) => expect(value).toBeCloseTo(theirs[at]!, 9));
   });
 
-  test.each(inputs(someOfPlants))('with Wilson for %d of %d', async (alive, plants) => {
-    const { lower, upper } = wilsonInterval(alive, plants);
-
-    await expectSame(`suppressWarnings(prop.test(${alive}, ${plants}, correct = FALSE)$conf.int)`, [lower, upper]);
+  // Fisher RA (1935) The Design of Experiments: eight cups of tea.
+  test('Fisher’s tea', async () => {
+    const { chance } = fisherExact({ first: { yes: 3, no: 1 }, second: { yes: 1, no: 3 } });
+    expect([chance]).toEqual([expect.closeTo((await r.numbers('fisher.test(matrix(c(3, 1, 1, 3), 2))$p.value'))[0]!, 12)]);
   });
 
-  // A regression through 0 that weighs by 1/plants has the ratio for its slope; its residuals give the variance.
-  test.each(inputs(fc.array(someOfPlants, { minLength: 5, maxLength: 30 })))('with the interval by donors', async (...donors) => {
-    const outcomes = donors.map(([successes, plants]) => ({ successes, plants }));
-    const { rate, standardError, lower, upper } = donorRatioInterval(outcomes);
-
-    await expectSame(
-      `local({ y <- ${vector(outcomes.map((o) => o.successes))}; x <- ${vector(outcomes.map((o) => o.plants))}
-        fit <- lm(y ~ 0 + x, weights = 1 / x); n <- length(x)
-        se <- sqrt(var(residuals(fit) - mean(residuals(fit))) * n) / sum(x)
-        at <- unname(coef(fit)) + qt(c(0.025, 0.975), n - 1) * se
-        c(coef(fit), se, max(0, at[1]), min(1, at[2])) })`,
-      [rate, standardError, lower, upper],
-    );
-  });
-
-  test.each(inputs(fc.tuple(bench, fc.double({ min: 0, max: 5, noNaN: true }))))('with Hill numbers', async (counts, order) => {
-    await expectSame(
-      `local({ p <- prop.table(${vector(counts)}); c(exp(-sum(p * log(p))), 1 / sum(p^2), sum(p^${order})^(1 / (1 - ${order}))) })`,
-      [hillNumber(counts, 1), hillNumber(counts, 2), hillNumber(counts, order)],
-    );
-  });
-
-  test.each(inputs(fc.tuple(bench, share)))('with rarefaction, by its hypergeometric', async (counts, part) => {
-    const all = counts.reduce((a, b) => a + b);
-    const taken = Math.ceil(all * part);
-
-    await expectSame(`local({ n <- ${vector(counts)}; sum(phyper(0, n, sum(n) - n, ${taken}, lower.tail = FALSE)) })`, [
-      rarefiedDonors(counts, taken),
-    ]);
-  });
-
-  test.each(inputs(fc.tuple(fc.integer({ min: 0, max: 300 }), share)))('with capture by %d donors at %d', async (donors, p) => {
-    await expectSame(`pbinom(0, ${2 * donors}, ${p}, lower.tail = FALSE)`, [alleleCapture(donors, p)]);
-  });
-
-  test.each(inputs(fc.tuple(share, share)))('with the copies for a chance of %d at %d', async (chance, p) => {
-    await expectSame(`qgeom(${chance}, ${p}) + 1`, [donorsForCapture(chance, p).copies]);
+  // Hoblyn TN, Palmer RC (1934), as printed in Bartlett MS (1935) J. R. Stat. Soc. Suppl. 2:248-252: plum root cuttings alive of 240; counts from memory.
+  test('plum root cuttings by length and time of planting: strata, additive model, interaction', async () => {
+    const alive = [156, 84, 107, 31];
+    const strata = [[156, 84], [107, 31]].map(([once = 0, spring = 0]) => ({ first: { yes: once, no: 240 - once }, second: { yes: spring, no: 240 - spring } }));
+    const trays = alive.flatMap((n, at) => [Math.floor(n / 2), Math.ceil(n / 2)].map((successes, tray) => ({ terms: [at < 2 ? 1 : 0, at % 2 === 0 ? 1 : 0], successes: successes + (tray === 0 ? 5 : -5), plants: 120, cluster: `${at} ${tray}` })));
+    const additive = logisticRegression(trays);
+    const full = logisticRegression(trays.map((row) => ({ ...row, terms: [...row.terms, row.terms[0]! * row.terms[1]!] })));
+    const theirs = await r.numbers(`local({ s <- c(156, 84, 107, 31); long <- c(1, 1, 0, 0); once <- c(1, 0, 1, 0)
+      how <- glm.control(epsilon = 1e-14); a <- glm(cbind(s, 240 - s) ~ long + once, binomial, control = how); b <- update(a, . ~ . + long:once)
+      unname(c(mantelhaen.test(array(c(156, 84, 84, 156, 107, 31, 133, 209), c(2, 2, 2)))$statistic, coef(a), sqrt(diag(vcov(a))), coef(b)[4], deviance(a) - deviance(b))) })`);
+    const ours = [mantelHaenszel(strata).chiSquare, ...additive.terms.map(({ estimate }) => estimate), ...additive.terms.map(({ plainError }) => plainError), full.terms[3]!.estimate, additive.deviance - full.deviance];
+    ours.forEach((value, at) => expect(value).toBeCloseTo(theirs[at]!, 7));
   });
 });

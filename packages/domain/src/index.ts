@@ -91,6 +91,16 @@ export { midPInterval } from './proportion/mid-p-interval.ts';
 export { newcombeDifference, type ShareDifference, type ShareSeen } from './proportion/newcombe-difference.ts';
 export { sampleSize } from './proportion/sample-size.ts';
 
+// Distributions
+export { betaBinomial, chanceOfNone } from './distribution/beta-binomial.ts';
+export { betaQuantile } from './distribution/beta-quantile.ts';
+export { betaShare } from './distribution/beta-share.ts';
+export { logBinomialMass } from './distribution/binomial-mass.ts';
+export { chiSquareTail } from './distribution/chi-square-tail.ts';
+export { gammaTail } from './distribution/gamma-tail.ts';
+export { normalQuantile, normalTail } from './distribution/normal.ts';
+export { studentTTail } from './distribution/student-t-tail.ts';
+
 // Curves over time
 export type { CuttingBatch, CuttingEnd, CuttingMovement, FollowedCuttings, RootsToldOn } from './time/cutting-history.ts';
 export { followedCuttings } from './time/followed-cuttings.ts';

@@ -18,7 +18,7 @@ export interface MantelHaenszel {
 }
 
 interface How {
-  /** Takes a half off the difference, for few plants. On unless told. */
+  /** Takes a half off a difference of a half and more, for few plants. On unless told. */
   readonly isCorrected?: boolean;
   readonly confidence?: number;
 }
@@ -46,7 +46,8 @@ export function mantelHaenszel(strata: readonly TwoByTwo[], { isCorrected = true
     const all = m + n;
     return { gap: sum.gap + first.yes - (m * yes) / all, variance: sum.variance + (m / all) * (n / all) * (yes / (all - 1)) * no };
   }, { gap: 0, variance: 0 });
-  const correction = isCorrected ? Math.min(0.5, Math.abs(gap)) : 0;
+  // R's rule: a difference of less than a half is left as it is.
+  const correction = isCorrected && Math.abs(gap) >= 0.5 ? 0.5 : 0;
   const chiSquare = (Math.abs(gap) - correction) ** 2 / variance;
   return { chiSquare, chance: chiSquareTail(chiSquare, 1), ...commonOdds(telling, confidence), tellingStrata: telling.length };
 }
