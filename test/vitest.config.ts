@@ -57,9 +57,21 @@ export default defineConfig({
         test: {
           name: 'load',
           include: ['test/load/*.load.ts'],
-          exclude: NEVER,
+          exclude: [...NEVER, 'test/load/numbers.load.ts'],
           globalSetup: ['test/load/load-server.ts'],
           fileParallelism: false,
+          testTimeout: 900_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          // The numbers need no database.
+          name: 'numbers',
+          include: ['test/load/numbers.load.ts'],
+          pool: 'forks',
+          execArgv: ['--expose-gc'],
           testTimeout: 900_000,
           hookTimeout: 120_000,
         },

@@ -29,6 +29,16 @@ export async function besides(what: string, base: () => Promise<void>, work: () 
   return { what, ms: middleOf(times), base: middleOf(bases) };
 }
 
+/** Megabytes that an answer holds while it is kept. */
+export function heapMb(work: () => unknown): number {
+  globalThis.gc?.();
+  const before = process.memoryUsage().heapUsed;
+  const kept = work();
+  globalThis.gc?.();
+  const after = process.memoryUsage().heapUsed;
+  return kept === undefined ? 0 : (after - before) / 1e6;
+}
+
 /** Asks the API, which must answer. */
 export const asking = ({ app }: TestApi, headers: Record<string, string>, url: string) => async (): Promise<void> => {
   const { statusCode, body } = await app.inject({ url, headers });

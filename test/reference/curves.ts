@@ -5,7 +5,7 @@ import { witness } from './witness.ts';
 
 // R's package `survival` is not in WebAssembly's R: each curve is written out in R from its definition, time by time, with no sums carried along.
 const lot = fc.record({ from: fc.constantFrom(0, 0, 0, 2, 5), stays: fc.integer({ min: 1, max: 25 }), plants: fc.integer({ min: 1, max: 9 }), happened: fc.boolean() });
-const lots = fc.array(lot, { minLength: 3, maxLength: 40 }).map((all) => [{ from: 0, stays: 30, plants: 2, happened: false }, ...all]);
+const lots = fc.array(lot, { minLength: 3, maxLength: 40 }).map((all) => [{ from: 0, stays: 30, plants: 2, happened: false }, { from: 0, stays: 3, plants: 1, happened: true }, ...all]);
 type Lots = readonly { from: number; stays: number; plants: number; happened: boolean }[];
 const followed = (all: Lots): Followed[] => all.map(({ from, stays, plants, happened }) => ({ from, until: from + stays, plants, happened }));
 const inR = (all: Lots): string => `from <- ${vector(all.map(({ from }) => from))}; to <- ${vector(all.map(({ from, stays }) => from + stays))}; w <- ${vector(all.map(({ plants }) => plants))}; hit <- ${vector(all.map(({ happened }) => Number(happened)))}`;

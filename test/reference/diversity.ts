@@ -39,9 +39,9 @@ export const DIVERSITY = [
   ),
   witness(
     'propagules, rounded once and at each stage',
-    fc.tuple(fc.integer({ min: 1, max: 5_000 }), fc.array(fc.double({ min: 0.05, max: 1, noNaN: true }), { minLength: 1, maxLength: 5 })),
+    fc.tuple(fc.integer({ min: 1, max: 5_000 }), fc.array(fc.integer({ min: 5, max: 100 }).map((percent) => percent / 100), { minLength: 1, maxLength: 5 })),
     ([target, rates]) => [propagulesNeeded(target, rates, 'once'), propagulesNeeded(target, rates, 'each-stage')],
-    ([target, rates]) => `c(ceiling(${target} / prod(${vector(rates)}) - 1e-9), Reduce(function(n, r) ceiling(n / r - 1e-9), rev(${vector(rates)}), ${target}))`,
+    ([target, rates]) => `c(ceiling(${target} / prod(${vector(rates)}) * (1 - 1e-12)), Reduce(function(n, r) ceiling(n / r * (1 - 1e-12)), rev(${vector(rates)}), ${target}))`,
   ),
   // The whole joint distribution of plants and of trees that arrive, tree by tree, where ours goes by how many trees arrive.
   witness(

@@ -65,6 +65,6 @@ export const SHARES = [
     fc.tuple(share, fc.double({ min: 0.01, max: 0.5, noNaN: true }), fc.integer({ min: 1, max: 100_000 }), confidence),
     ([p, margin, population, level]) => [sampleSize(p, margin, undefined, level), sampleSize(p, margin, population, level)],
     ([p, margin, population, level]) => `local({ many <- qnorm((1 + ${level}) / 2)^2 * ${p} * (1 - ${p}) / ${margin}^2
-      c(max(1, ceiling(many - 1e-9)), max(1, ceiling(many / (1 + (many - 1) / ${population}) - 1e-9))) })`,
+      c(max(1, ceiling(many * (1 - 1e-12))), max(1, min(${population}, ceiling(many / (1 + (many - 1) / ${population}) * (1 - 1e-12))))) })`,
   ),
 ];

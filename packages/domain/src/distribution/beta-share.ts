@@ -22,8 +22,9 @@ const STEPS = 200_000;
 export function betaShare(x: number, a: number, b: number, y = 1 - x): number {
   if (!(a > 0 && b > 0 && a < Number.POSITIVE_INFINITY && b < Number.POSITIVE_INFINITY)) throw new DomainError('numbers/not-a-shape', 'shapes are finite numbers above 0', { a, b });
   if (!(x >= 0 && x <= 1)) throw new DomainError('numbers/not-a-share', 'a share lies between 0 and 1', { x });
-  if (x === 0 || y === 1) return 0;
-  if (y === 0 || x === 1) return 1;
+  // Beside a tiny one the other rounds to 1, and says nothing.
+  if (x === 0) return 0;
+  if (y === 0) return 1;
 
   // The fraction runs fast below the mean; above it, the other tail is asked.
   return x <= (a + 1) / (a + b + 2) ? tail(x, y, a, b) : 1 - tail(y, x, b, a);

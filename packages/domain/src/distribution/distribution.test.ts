@@ -6,6 +6,9 @@ import { chiSquareTail } from './chi-square-tail.ts';
 import { deviancePart } from './deviance-part.ts';
 import { normalQuantile, normalTail } from './normal.ts';
 import { stirlingError } from './stirling-error.ts';
+import { studentTBeyond } from './student-t-quantile.ts';
+import { studentTTail } from './student-t-tail.ts';
+import { studentTQuantile } from '../survival/student-t-quantile.ts';
 
 const near = (value: number, wanted: number, digits = 1e-12) => expect(Math.abs(value - wanted)).toBeLessThanOrEqual(digits * Math.abs(wanted));
 
@@ -60,6 +63,14 @@ describe('the normal and the chi-square distribution', () => {
     for (const value of [0, 0.1, 3, 40, 400]) near(chiSquareTail(value, 2), Math.exp(-value / 2), 1e-12);
     near(chiSquareTail(3.841458820694124, 1), 0.05, 1e-12);
     near(chiSquareTail(1, 1), 2 * normalTail(1), 1e-13);
+  });
+
+  // Student's t with one degree of freedom is Cauchy's: 1/2 - atan(t)/pi; next to 0 and far out one of the two shares rounds to 1.
+  test('Student’s tail keeps its digits next to the middle and far out', () => {
+    expect(studentTTail(-1e-8, 1)).toBeCloseTo(0.5 + 1e-8 / Math.PI, 15);
+    near(studentTTail(3e9, 1), 1 / (Math.PI * 3e9), 1e-12);
+    near(studentTBeyond(1e-10, 1), 1 / (Math.PI * 1e-10), 1e-12);
+    expect(() => studentTQuantile(1e-300, 1)).toThrow(expect.objectContaining({ code: 'survival/not-a-level' }));
   });
 
   test.each([() => normalQuantile(0), () => betaShare(2, 1, 1), () => betaShare(0.5, 0, 1), () => betaQuantile(Number.NaN, 1, 1), () => chiSquareTail(-1, 1)])('no answer is a refusal', (ask) => {
