@@ -140,6 +140,7 @@ export { expectedOfLines, type ExpectedNumber, type ExpectedOfLines } from './pl
 export { calibrationOf, forecast, type ForecastAt, type StandingLot } from './planning/forecast.ts';
 export { leaveOrCall, type LeaveOrCall } from './planning/leave-or-call.ts';
 export { moreDonorsOrCuttings, type MoreDonorsOrCuttings } from './planning/more-donors-or-cuttings.ts';
+export { planForTarget, type PlanForTarget } from './planning/plan-for-target.ts';
 export { propagulesNeeded, type Rounding } from './planning/propagules-needed.ts';
 export { planOf, stickingPlan, type StickingPlan, type StickingTarget } from './planning/sticking-plan.ts';
 export { fitVaryingChance, type FittedChance, type Prior } from './planning/varying-chance-fit.ts';
@@ -149,6 +150,7 @@ export { ABOUT, type About, type Basis, type Opinion, type OwnShare } from './se
 export { honestVerdictDays, SLOW_DAYS } from './second-opinion/first-check.ts';
 export { ingredientsOf } from './second-opinion/medium.ts';
 export type { PastSticking, SecondOpinionQuestion, StickingLine, Wood } from './second-opinion/question.ts';
+export { rootingChance, type RootingChance } from './second-opinion/rooting-chance.ts';
 export { rootingPrior, speciesRow, type RootingPrior, type SpeciesRow } from './second-opinion/species-row.ts';
 export { secondOpinion } from './second-opinion/second-opinion.ts';
 

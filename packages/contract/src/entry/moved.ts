@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Day, Id, Words } from '../shapes.ts';
-import { Container, Damaged, LabelCode, Medium, Plants, Rows, SomePlants, Stage } from './words.ts';
+import { Container, Damaged, LabelCode, Medium, Plants, Rows, SomePlants, Stage, Wood } from './words.ts';
 
 /** What a new batch is called and stands in; ignored where the batch is there already. */
 const newBatch = { label: LabelCode.optional(), rows: Rows.optional(), container: Container.optional(), medium: Medium.optional() };
@@ -20,8 +20,12 @@ export const Stuck = z
     fromBatchId: Id.optional(),
     recipeVersionId: Id.optional(),
     damaged: z.array(Damaged).max(10).default([]),
+    /** How hard the wood was; and of how many the bark was torn off all around. A second opinion asks for both. */
+    wood: Wood.optional(),
+    strippedAround: Plants.optional(),
     ...newBatch,
   })
+  .refine(({ n, strippedAround = 0 }) => strippedAround <= n, { path: ['strippedAround'], error: 'must be no more than were stuck' })
   .refine((said) => [said.bundleId, said.donorTreeId, said.fromBatchId].filter(Boolean).length === 1, {
     path: ['bundleId'], error: 'name one of: bundle, donor tree, or the batch it was cut from',
   });

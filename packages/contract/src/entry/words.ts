@@ -16,6 +16,10 @@ export const Dead = z.strictObject({ n: SomePlants, cause: Words, certainty: Cer
 /** Cuttings hurt before they were stuck, and how. */
 export const Damaged = z.strictObject({ n: SomePlants, how: Words });
 
+/** How hard the wood of a cutting is: this spring's, half ripe, or dormant. */
+export const Wood = z.enum(['softwood', 'semiHardwood', 'hardwood']);
+export type Wood = z.infer<typeof Wood>;
+
 /** Rows of a tray, counted from its label: "3" or "3-5". */
 export const Rows = z.string().regex(/^[1-9]\d?(-[1-9]\d?)?$/, { error: 'must be a row or rows such as 3 or 3-5' });
 

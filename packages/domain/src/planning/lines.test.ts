@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { betaBinomial } from '../distribution/beta-binomial.ts';
 import { afterLaterStages } from './after-later-stages.ts';
 import { expectedOfLines } from './expected-of-lines.ts';
+import { planForTarget } from './plan-for-target.ts';
+import { stickingPlan } from './sticking-plan.ts';
 
 describe('after later stages', () => {
   test('worked by hand: half root, likeness 1/5, four in five come through', () => {
@@ -59,5 +61,29 @@ describe('what lines will bring', () => {
   });
   test.each([[[2.5], 0.8, 'survival/not-a-count'], [[2], 1, 'survival/not-a-level']] as const)('%j at %d answers %s', (lines, level, code) => {
     expect(() => expectedOfLines(lines, { mean: 0.5, likeness: 0 }, level)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+describe('a plan for a target', () => {
+  test('worked by hand: two plants of two trees, each cutting roots by half and nothing is lost after it', () => {
+    const { bets, needed, toEnd } = planForTarget({ plants: 2, donors: 2 }, 2, { mean: 0.5, likeness: 0 }, [1], 0.8);
+    // Both trees need one: (1 - 1/2^n)^2 is 0.77 at three cuttings and 0.88 at four.
+    expect(bets?.asPlanned).toMatchObject({ trees: 2, cuttingsPerDonor: 4, cuttings: 8, chance: expect.closeTo((15 / 16) ** 2, 12) });
+    expect(toEnd).toEqual({ mean: 0.5, likeness: 0 });
+    expect(needed).toEqual({ once: 4, eachStage: 4, stages: [4, 2] });
+  });
+  test('names both roundings, worked by hand: 7 wanted, 0.36, 0.9, 0.95', () => {
+    // 7 / 0.3078 = 22.7; at each stage 7 / 0.95 = 7.4, so 8; 8 / 0.9 = 8.9, so 9; 9 / 0.36 = 25.
+    expect(planForTarget({ plants: 7, donors: 1 }, 3, { mean: 0.36, likeness: 0.1 }, [0.9, 0.95], 0.8).needed).toEqual({ once: 23, eachStage: 25, stages: [25, 9, 8] });
+  });
+  test('is what a sticking plan for the same chance is', () => {
+    const { bets, toEnd } = planForTarget({ plants: 40, donors: 6 }, 10, { mean: 0.4, likeness: 0.17 }, [0.9], 0.9);
+    expect(bets?.asPlanned.cuttingsPerDonor).toBe(stickingPlan({ plants: 40, donors: 6 }, 10, toEnd, 0.9).cuttingsPerDonor);
+  });
+  test.each([['planning/too-few-trees', 12, 0.5], ['planning/impossible', 3, 0]])('no answer is an answer: %s', (refused, donors, mean) => {
+    const plan = planForTarget({ plants: 10, donors }, 3, { mean, likeness: 0 }, [0.9], 0.8);
+    expect(plan.refused).toBe(refused);
+    expect(plan.bets).toBeUndefined();
+    expect(plan.needed === undefined).toBe(mean === 0);
   });
 });

@@ -42,7 +42,9 @@ export function stickingPlan(target: StickingTarget, trees: number, chance: Vary
   refuseUnlessConfidence(confidence);
   if (target.donors > trees) throw new DomainError('planning/too-few-trees', 'more donor trees are wanted than can be cut from', { wanted: target.donors, trees });
 
-  const reached = (each: number): number => chanceToReach(target, trees, betaBinomial(each, chance));
+  // By Markov's inequality the chance of so many plants is at most what is expected over it: what is below needs no adding up.
+  const isHopeless = (each: number): boolean => trees * each * chance.mean < confidence * target.plants;
+  const reached = (each: number): number => (isHopeless(each) ? 0 : chanceToReach(target, trees, betaBinomial(each, chance)));
   let most = 1;
   while (reached(most) < confidence) {
     most *= 2;
@@ -99,14 +101,16 @@ function chanceToReach({ plants, donors }: StickingTarget, trees: number, ofOne:
   return Math.min(1, chance);
 }
 
+/** The sum with one tree more; indices by hand, since this is nearly all of the work. */
 function added(sums: readonly number[], one: readonly number[]): number[] {
   const most = sums.length - 1;
   const next = Array.from(sums, () => 0);
-  for (const [n, chance] of sums.entries()) {
+  for (let n = 0; n <= most; n += 1) {
+    const chance = sums[n] ?? 0;
     if (chance === 0) continue;
-    for (const [k, more] of one.entries()) {
-      const at = Math.min(most, n + k);
-      next[at] = (next[at] ?? 0) + chance * more;
+    for (let k = 0; k < one.length; k += 1) {
+      const at = n + k < most ? n + k : most;
+      next[at] = (next[at] ?? 0) + chance * (one[k] ?? 0);
     }
   }
   return next;

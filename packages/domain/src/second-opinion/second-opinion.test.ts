@@ -5,6 +5,7 @@ import { honestVerdictDays } from './first-check.ts';
 import { ingredientsOf } from './medium.ts';
 import type { PastSticking, SecondOpinionQuestion, StickingLine } from './question.ts';
 import { secondOpinion } from './second-opinion.ts';
+import { rootingChance } from './rooting-chance.ts';
 import { rootingPrior, speciesRow } from './species-row.ts';
 
 const line = (more: Partial<StickingLine> = {}): StickingLine => ({ donorId: 'CR-01', donorLabel: 'CR-01', cuttings: 20, ...more });
@@ -120,6 +121,11 @@ describe('what is known of a species', () => {
   test('the prior is the middle of the published shares, else a working rule and called so', () => {
     expect(rootingPrior(speciesRow('Pseudotsuga menziesii'))).toMatchObject({ mean: expect.closeTo(0.49, 12), basis: 'species-row' });
     expect(rootingPrior(juniper)).toMatchObject({ mean: 0.4, basis: 'common-practice' });
+  });
+
+  test('own stickings outweigh the prior tree by tree, worked by hand: 12 of 40, and 8 of 20 held beforehand', () => {
+    const own = [...past(3, { donorId: 'A' }, 1), ...past(9, { donorId: 'B' }, 1)].map((one, at) => ({ ...one, donorId: `T${at}` }));
+    expect(rootingChance(own, juniper)).toMatchObject({ mean: expect.closeTo(20 / 60, 12), donors: 2, goneOn: 12, settled: 40, ownWeight: expect.closeTo(40 / 60, 12) });
   });
 
   test('an honest verdict takes half a year for slow conifers and for what nobody knows', () => {
