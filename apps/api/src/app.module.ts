@@ -25,6 +25,7 @@ import { ImportModule } from './import/import.module.ts';
 import { PeopleModule } from './people/people.module.ts';
 import { PermissionModule } from './permission/permission.module.ts';
 import { PlaceModule } from './place/place.module.ts';
+import { PlanModule } from './plan/plan.module.ts';
 import { ProgrammeModule } from './programme/programme.module.ts';
 import { RecipeModule } from './recipe/recipe.module.ts';
 import { ReadingModule } from './reading/reading.module.ts';
@@ -33,6 +34,7 @@ import { RegimeModule } from './regime/regime.module.ts';
 import { ReportModule } from './report/report.module.ts';
 import { ReviewModule } from './review/review.module.ts';
 import { RoundModule } from './round/round.module.ts';
+import { SecondOpinionModule } from './second-opinion/second-opinion.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
 import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
@@ -58,6 +60,7 @@ export class AppModule {
         LabelModule, RoundModule, ReviewModule, TimeToRootModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
+        SecondOpinionModule, PlanModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

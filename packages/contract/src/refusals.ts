@@ -5,6 +5,7 @@ import { KEY_REFUSALS } from './refusals/keys.ts';
 import { LEDGER_REFUSALS } from './refusals/ledger.ts';
 import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
+import { PLAN_REFUSALS } from './refusals/plans.ts';
 import { RECORD_REFUSALS } from './refusals/records.ts';
 import { WORK_LIST_REFUSALS } from './refusals/work-lists.ts';
 import { REQUEST_REFUSALS } from './refusals/requests.ts';
@@ -21,5 +22,6 @@ export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
   ...WORK_LIST_REFUSALS,
   ...REQUEST_REFUSALS,
+  ...PLAN_REFUSALS,
   ...DUE_REFUSALS,
 };

@@ -15,7 +15,7 @@ export interface Doer {
 
 export interface Act {
   readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used' | 'revoked' | 'set-aside' | 'despatched';
-  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key' | 'request';
+  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key' | 'request' | 'plan' | 'plan-target' | 'plan-share';
   readonly id: string;
 }
 

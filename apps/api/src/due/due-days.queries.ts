@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { TaxonDays } from '@sprigline/contract';
-import { waitingDays } from '@sprigline/domain';
+import { STICKINGS_NEEDED, waitingDays } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 
 /** Older ones tell of other recipes and other hands. */
@@ -68,10 +68,13 @@ FROM taxon x WHERE x.programme_id = $1 AND x.id = ANY ($2::uuid[])`;
 export class DueDaysQueries {
   async ofTaxa(sql: UnitOfWork, programmeId: string): Promise<TaxonDays[]> {
     const rows = await sql.rows<DaysRow>(DAYS, [programmeId]);
-    return rows.map(({ taxonId, firstCheck, verdict, movingOn, ...history }) => ({
-      taxonId,
-      ...waitingDays({ firstCheck: firstCheck ?? undefined, verdict: verdict ?? undefined, movingOn: movingOn ?? undefined }, history),
-    }));
+    return rows.map(daysOfRow);
+  }
+
+  /** The same, with the earliest day on which roots were seen among the closed stickings that tell; missing below five. */
+  async withFirstRoots(sql: UnitOfWork, programmeId: string): Promise<(TaxonDays & { readonly firstRoots?: number })[]> {
+    const rows = await sql.rows<DaysRow>(DAYS, [programmeId]);
+    return rows.map((row) => ({ ...daysOfRow(row), ...(row.firstRooted.length >= STICKINGS_NEEDED && { firstRoots: Math.min(...row.firstRooted) }) }));
   }
 
   /** Days until cuttings of these species are called, the same as `ofTaxa` tells. */
@@ -84,3 +87,6 @@ export class DueDaysQueries {
     }));
   }
 }
+
+const daysOfRow = ({ taxonId, firstCheck, verdict, movingOn, ...history }: DaysRow): TaxonDays =>
+  ({ taxonId, ...waitingDays({ firstCheck: firstCheck ?? undefined, verdict: verdict ?? undefined, movingOn: movingOn ?? undefined }, history) });

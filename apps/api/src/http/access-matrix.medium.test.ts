@@ -9,10 +9,10 @@ import { asOwner, member, newId } from '../../../../test/support/people.ts';
 import { keyOf } from '../../../../test/support/keys.ts';
 import { nameOf, type Route, routesOf } from '../../../../test/support/routes.ts';
 
-const OPEN = ['GET /openapi.json', 'GET /docs', 'POST /setup', 'GET /setup/:token', 'GET /invitations/:token', 'POST /invitations/:token/account', 'GET /reset-links/:token', 'POST /reset-links/:token'];
+const OPEN = ['GET /openapi.json', 'GET /docs', 'POST /setup', 'GET /setup/:token', 'GET /invitations/:token', 'POST /invitations/:token/account', 'GET /reset-links/:token', 'POST /reset-links/:token', 'GET /shared-plans/:token'];
 const WITH_AN_ACCOUNT = ['GET /me', 'POST /programmes', 'POST /invitations/:token/acceptance'];
 const OWNERS_ONLY = ['PATCH /programmes/:programme', 'GET /programmes/:programme/audit'];
-const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports/:id', 'imports/:id/dry-run', 'review', 'review/groups', 'news', 'news/entries', 'keys', 'reports/handover', 'reports/handover.csv'].map((path) => `GET /programmes/:programme/${path}`);
+const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports/:id', 'imports/:id/dry-run', 'review', 'review/groups', 'news', 'news/entries', 'keys', 'reports/handover', 'reports/handover.csv', 'plans/:id/shares'].map((path) => `GET /programmes/:programme/${path}`);
 const VOLUNTEERS_WRITE = [
   'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
   'POST work-lists', 'POST work-lists/:id/typed',

@@ -1,7 +1,7 @@
 import { createHash, createHmac } from 'node:crypto';
 
 /** Pages that a link opens. */
-export type LinkPage = 'set-up' | 'invitation' | 'reset';
+export type LinkPage = 'set-up' | 'invitation' | 'reset' | 'shared-plan';
 
 /**
  * The secret end of a link, 256 bits that nobody can tell without the install's

@@ -40,5 +40,11 @@ export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   request_goes_to_a_place: 'record/no-such-place',
   request_gives_back_for_a_permission: 'record/no-such-permission',
   request_stand_is_a_stand: 'record/no-such-stand',
+  plan_target_is_of_a_stand: 'record/no-such-stand',
+  plan_target_is_of_a_taxon: 'record/no-such-taxon',
+  plan_target_is_for_a_site: 'request/not-a-site',
+  plan_target_names_a_recipe: 'plan/no-such-recipe',
+  plan_target_compares_with_a_recipe: 'plan/no-such-recipe',
+  plan_target_compares_two_recipes: 'plan/needs-two-recipes',
   reservation_is_of_a_batch: 'batch/unknown',
 };
