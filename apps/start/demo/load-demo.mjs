@@ -6,6 +6,7 @@ import { Client } from './client.mjs';
 import { letPartnerIn, makePeople } from './people.mjs';
 import { makeRecords } from './records.mjs';
 import { walkThePlaces, workTheAutumn } from './autumn.mjs';
+import { planTheSeason } from './plans.mjs';
 import { keepTheHouse } from './places-at-work.mjs';
 import { answerRequests, giveToCommoners } from './requests.mjs';
 
@@ -41,6 +42,7 @@ export async function loadDemo(install, ownerUrl) {
     await keepTheHouse(owner);
     await answerRequests(owner, records);
     await giveToCommoners(owner, records);
+    await planTheSeason(owner, records);
     await walkThePlaces(owner);
     await letPartnerIn(owner, app, install, records.partners.get('Harrowdale Commoners'));
   } finally {

@@ -20,6 +20,7 @@ import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
 import places from './en/places.json' with { type: 'json' };
+import plans from './en/plans.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
 import readings from './en/readings.json' with { type: 'json' };
 import recipes from './en/recipes.json' with { type: 'json' };
@@ -29,6 +30,7 @@ import reports from './en/reports.json' with { type: 'json' };
 import requests from './en/requests.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
+import secondOpinion from './en/second-opinion.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 import sites from './en/sites.json' with { type: 'json' };
 import sorting from './en/sorting.json' with { type: 'json' };
@@ -68,6 +70,7 @@ export const messages = {
   people,
   permissions,
   places,
+  plans,
   programmes,
   readings,
   recipes,
@@ -77,6 +80,7 @@ export const messages = {
   requests,
   review,
   round,
+  secondOpinion,
   shell,
   sites,
   sorting,

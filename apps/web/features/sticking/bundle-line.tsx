@@ -41,6 +41,7 @@ export function BundleLine({ at, bundle, donor, label, ids }: BundleLineProps) {
         <div className="mt-2 grid gap-4 sm:grid-cols-3">
           <TextField name={lineField(at, 'damaged')} keypad="numeric" isOptional />
           <TextField name={lineField(at, 'how')} isOptional hint={said.hints.how} />
+          <TextField name={lineField(at, 'strippedAround')} keypad="numeric" isOptional hint={said.hints.strippedAround} />
         </div>
       </details>
     </fieldset>

@@ -13,7 +13,7 @@ import { submit } from '../../lib/submit.ts';
 import { traySaid } from './tray-said.ts';
 
 /** Fields that all lines of the tray have in common. */
-const OF_THE_TRAY = ['placeId', 'recipeVersionId', 'observedOn', 'medium', 'note'];
+const OF_THE_TRAY = ['placeId', 'recipeVersionId', 'observedOn', 'medium', 'wood', 'note'];
 
 /** Writes a tray's fill, line by line: a refused line does not keep the others out, and none is written twice. */
 export async function stickTray(programme: string, tripId: string, lines: number, before: FormState, form: FormData): Promise<FormState> {

@@ -7,7 +7,9 @@ import type { Choice } from '../../ui/form/choice-field.tsx';
 import { ChoiceField } from '../../ui/form/choice-field.tsx';
 import { DayField } from '../../ui/form/day-field.tsx';
 import { HiddenField } from '../../ui/form/hidden-field.tsx';
+import { choicesFrom } from '../../ui/form/choices.ts';
 import { ProseField } from '../../ui/form/prose-field.tsx';
+import { RadioField } from '../../ui/form/radio-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
 import { ConfirmField } from '../../ui/ledger/confirm-field.tsx';
 import { BundleLine } from './bundle-line.tsx';
@@ -41,6 +43,10 @@ export function TrayForm({ programme, trip, trees, recipes, trays, labels, workp
         <ChoiceField name="recipeVersionId" isOptional choices={recipes.map(choiceOf)} />
         <TextField name="medium" isOptional hint={said.hints.medium} />
         <DayField name="observedOn" today={today} />
+        <details className="w-full max-w-prose">
+          <summary className="inline-flex min-h-11 cursor-pointer items-center underline">{said.moreTitle}</summary>
+          <div className="mt-2"><RadioField name="wood" isOptional choices={choicesFrom(said.wood)} hint={said.hints.wood} /></div>
+        </details>
         <div>
           <h2 className="text-xl">{said.bundles}</h2>
           <p className="max-w-prose text-ink-soft">{said.bundlesLead}</p>

@@ -5,7 +5,7 @@ interface Said {
   readonly fields: Readonly<Record<string, string>>;
 }
 
-const OF_A_LINE = ['n', 'rows', 'label', 'damaged', 'how'];
+const OF_A_LINE = ['n', 'rows', 'label', 'damaged', 'how', 'strippedAround'];
 
 /** What each field is called; those of a line with the donor tree that it is for, so that an error says which. */
 export function trayLabels({ line, fields }: Said, donors: readonly string[]): Record<string, string> {

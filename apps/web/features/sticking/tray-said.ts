@@ -15,6 +15,7 @@ export function traySaid(form: FormData, lines: number): LineEntry[] {
     const saying = {
       kind: 'stuck', batchId: told('batchId'), stickingId: stickingIdOf(bundleId, observedOn ?? '', recipeVersionId), n, placeId: text(form, 'placeId'), bundleId, recipeVersionId,
       rows: told('rows'), label: told('label'), medium: text(form, 'medium'),
+      wood: text(form, 'wood'), strippedAround: number(form, lineField(at, 'strippedAround')),
       ...(damaged === undefined ? {} : { damaged: [{ n: damaged, how: told('how') }] }),
     };
     const minute = observedOn === text(form, 'madeOn') ? number(form, 'minute') : undefined;

@@ -1,7 +1,8 @@
-import { DonorTree, Trip, TripInList } from '@sprigline/contract';
+import { DonorTree, SecondOpinion, Trip, TripInList } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
+import { SecondOpinionPart } from '../../../../features/second-opinion/second-opinion-part.tsx';
 import { TrayForm } from '../../../../features/sticking/tray-form.tsx';
 import { TripChooser } from '../../../../features/sticking/trip-chooser.tsx';
 import { sayDay } from '../../../../lib/calendar.ts';
@@ -9,6 +10,7 @@ import { freeLabels } from '../../../../lib/free-labels.ts';
 import { nameIn, placesOf, recipesOf, standsOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { placeChoices } from '../../../../lib/place-path.ts';
+import { readIfAllowed } from '../../../../lib/read-if-allowed.ts';
 import { read } from '../../../../lib/read.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
@@ -45,6 +47,7 @@ export default async function StickPage({ params, searchParams }: StickPageProps
     read(`${apiOf(programme, 'donor-trees')}?standId=${trip.standId}&limit=200`, z.array(DonorTree)), recipesOf(programme), placesOf(programme), freeLabels(programme, trip.bundles.length), workplaceOf(programme),
   ]);
   const trays = placeChoices(places, ({ kind }) => kind === 'tray' || kind === 'frame' || kind === 'ground');
+  const opinion = stuck ? await readIfAllowed(apiOf(programme, 'trips', tripId, 'second-opinion'), SecondOpinion) : undefined;
   const isAllStuck = trip.bundles.every((bundle) => bundle.stuck >= bundle.cuttings);
   return (
     <>
@@ -57,6 +60,7 @@ export default async function StickPage({ params, searchParams }: StickPageProps
             <ButtonLink look="quiet" href={`${pageOf(programme, 'batches')}?standId=${trip.standId}&stage=cutting`}>{said.seeBatches}</ButtonLink>
           </div>
         )}
+        {opinion && <SecondOpinionPart opinion={opinion.body} isFolded={!isAllStuck} />}
         <Caution>{said.caution}</Caution>
         {trays.length === 0 ? (
           <Empty act={<ButtonLink href={pageOf(programme, 'places', 'new')}>{said.addTray}</ButtonLink>}>{said.noTray}</Empty>

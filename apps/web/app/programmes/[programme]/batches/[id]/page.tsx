@@ -1,4 +1,4 @@
-import { Batch } from '@sprigline/contract';
+import { Batch, SecondOpinion } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { BatchActs } from '../../../../../features/batch/batch-acts.tsx';
@@ -10,8 +10,10 @@ import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
 import { History } from '../../../../../features/batch/history.tsx';
 import { labelOf } from '../../../../../features/batch/line-nodes.ts';
 import { Exposure, Stays } from '../../../../../features/batch/stays.tsx';
+import { SecondOpinionPart } from '../../../../../features/second-opinion/second-opinion-part.tsx';
 import { placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
+import { readIfAllowed } from '../../../../../lib/read-if-allowed.ts';
 import { read } from '../../../../../lib/read.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
@@ -35,7 +37,10 @@ export default async function BatchPage({ params, searchParams }: BatchPageProps
   const [{ programme, id }, { wrote }] = await Promise.all([params, searchParams]);
   const [batch, workplace, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), getMessages()]);
   const isPartner = workplace.role === 'partner';
-  const places = isPartner ? [] : await placesOf(programme);
+  const { sticking } = batch.line;
+  const [places, opinion] = isPartner ? [[], undefined] : await Promise.all([
+    placesOf(programme), sticking && batch.stage === 'cutting' ? readIfAllowed(apiOf(programme, 'stickings', sticking.id, 'second-opinion'), SecondOpinion) : undefined,
+  ]);
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'batches'), words: said.title }]} />
@@ -48,6 +53,7 @@ export default async function BatchPage({ params, searchParams }: BatchPageProps
           <FamilyLine programme={programme} batch={batch} />
           <LineageNotice programme={programme} batch={batch} isDesk={workplace.isDesk} />
           <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
+          {opinion && <SecondOpinionPart opinion={opinion.body} isFolded />}
           <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
           <Stays stays={batch.stays} />
           <Exposure exposure={batch.exposure} />

@@ -1,9 +1,10 @@
-import { DeterminationEffects, Determinations, DonorTree } from '@sprigline/contract';
+import { DeterminationEffects, Determinations, DonorTree, SecondOpinion } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
 import { DeterminationsView } from '../../../../../features/origin/determinations-view.tsx';
 import { determine } from '../../../../../features/origin/determine.action.ts';
 import { EffectsView } from '../../../../../features/origin/effects-view.tsx';
+import { SecondOpinionPart } from '../../../../../features/second-opinion/second-opinion-part.tsx';
 import { sayDay } from '../../../../../lib/calendar.ts';
 import { newId } from '../../../../../lib/new-id.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
@@ -30,8 +31,8 @@ const NOT_KNOWN = 'unknown';
 
 export default async function OriginPage({ params, searchParams }: OriginPageProps) {
   const [{ programme, id }, { tree: asked }] = await Promise.all([params, searchParams]);
-  const [origin, trees, { isDesk, today }, { origins: said, batches }, t] = await Promise.all([
-    read(apiOf(programme, 'stickings', id, 'determinations'), Determinations), read(`${apiOf(programme, 'donor-trees')}?limit=200`, z.array(DonorTree)), workplaceOf(programme), getMessages(), getTranslations('origins'),
+  const [origin, opinion, trees, { isDesk, today }, { origins: said, batches }, t] = await Promise.all([
+    read(apiOf(programme, 'stickings', id, 'determinations'), Determinations), read(apiOf(programme, 'stickings', id, 'second-opinion'), SecondOpinion), read(`${apiOf(programme, 'donor-trees')}?limit=200`, z.array(DonorTree)), workplaceOf(programme), getMessages(), getTranslations('origins'),
   ]);
   const treeId = asked === NOT_KNOWN ? undefined : asked;
   const effects = asked ? await read(`${apiOf(programme, 'stickings', id, 'determination-effects')}${treeId ? `?donorTreeId=${encodeURIComponent(treeId)}` : ''}`, DeterminationEffects) : undefined;
@@ -42,6 +43,7 @@ export default async function OriginPage({ params, searchParams }: OriginPagePro
       <Trail steps={[{ href: pageOf(programme, 'batches'), words: batches.title }]} />
       <PageHeading kind={said.title} lead={said.lead}>{t('pageTitle', { what })}</PageHeading>
       <DeterminationsView programme={programme} {...origin} />
+      <SecondOpinionPart opinion={opinion} isFolded />
       {isDesk && (
         <Section heading={said.choose} lead={said.chooseLead}>
           <Narrow name="tree" label={said.donorTree} all={said.donorTree} show={said.show} chosen={asked} choices={[...trees.map((one) => ({ id: one.id, name: one.label })), { id: NOT_KNOWN, name: said.notKnown }]} />
