@@ -18,6 +18,7 @@ export async function workTheAutumn(owner, records) {
   await troubleAtTheBench(owner);
   await checkAtTheSite(owner);
   await labelsLost(owner);
+  await pottedUnderGlass(owner);
   // A sheet for the next potting day, printed and not typed back yet.
   await owner.add('work-lists', { kind: 'pottingUp', asked: {} });
 }
@@ -82,6 +83,17 @@ async function labelsLost(owner) {
     { observedOn: '2026-11-19', note: 'Trays knocked off the bench, tags on the floor.', saying: { kind: 'mixed', toBatchId: mixture, placeId: one.place.id, parts, label: 'M001' } },
     { observedOn: '2026-11-20', saying: { kind: 'counted', batchId: mixture, alive: one.balance + other.balance, look: 'look' } },
   ]);
+}
+
+/** Young plants potted up in the house, where it is warm; they have to be hardened off before they go out. @param {Client} owner */
+async function pottedUnderGlass(owner) {
+  const house = (await owner.send('GET', owner.of('places'))).find((/** @type {{ name: string }} */ { name }) => name === 'House C').id;
+  const bench = await owner.add('places', { kind: 'bench', name: 'bench 2', parentId: house, walkOrder: 2 });
+  const strong = (await batchesAlive(owner, 'liner')).slice(3).filter(({ balance, donorTree }) => balance >= 10 && donorTree).slice(0, 5);
+  await owner.log('desk', strong.map(({ id, balance }, at) => ({
+    observedOn: '2026-11-21',
+    saying: { kind: 'potted', batchId: id, toBatchId: newId(), n: Math.floor(balance / 2), placeId: bench, container: '9 cm pot', medium: 'bark:grit 3:1', label: `G${String(at + 1).padStart(3, '0')}` },
+  })));
 }
 
 /** Another batch of that stand, of another tree. @param {Alive} one @param {readonly Alive[]} all */

@@ -9,6 +9,8 @@ export interface BenchSearch {
   readonly placeId?: string;
   readonly stage?: string;
   readonly rooted?: string;
+  /** `yes`: every line on one page, on a phone too. */
+  readonly all?: string;
   readonly done?: string;
 }
 

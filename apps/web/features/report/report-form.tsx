@@ -25,9 +25,9 @@ export function ReportForm({ label, choices, asOf, today }: ReportFormProps) {
   return (
     <form method="get" aria-label={label} className="mb-6 flex flex-wrap items-end gap-3 rounded-lg border border-line bg-sheet p-4">
       {choices.map(({ name, label: words, chosen, none, choices: options }) => (
-        <label key={name} className="min-w-0 grow sm:grow-0">
+        <label key={name} className="min-w-0 grow basis-full sm:max-w-64 sm:basis-40">
           <span className="block font-semibold">{words}</span>
-          <select name={name} defaultValue={chosen ?? ''} className={`${INPUT} sm:w-64`}>
+          <select name={name} defaultValue={chosen ?? ''} className={INPUT}>
             <option value="">{none}</option>
             {options.map((option) => <option key={option.id} value={option.id}>{option.name}</option>)}
           </select>

@@ -6,6 +6,8 @@ import { z } from 'zod';
 import { BenchFilter, type BenchSearch } from '../../../../../features/bench/bench-filter.tsx';
 import { CommonFields } from '../../../../../features/bench/common-fields.tsx';
 import { JobForm } from '../../../../../features/bench/job-form.tsx';
+import { PlaceFirst } from '../../../../../features/bench/place-first.tsx';
+import { placesOfBatches } from '../../../../../features/bench/places-of-batches.ts';
 import { isJob, type Job, STAGES_OF } from '../../../../../features/bench/jobs.ts';
 import { TagPreview } from '../../../../../features/bench/tag-preview.tsx';
 import { writeJob, writeMixture, writePlanting } from '../../../../../features/bench/write-job.action.ts';
@@ -28,6 +30,10 @@ interface JobPageProps {
 
 /** So many lines a page is still a page. */
 const MOST = 60;
+/** And so many are still one for a thumb. */
+const MOST_ON_A_PHONE = 8;
+/** So many are read, to know where they stand. */
+const LOOKED_AT = 200;
 
 export async function generateMetadata({ params }: JobPageProps): Promise<Metadata> {
   const { job } = await params;
@@ -45,6 +51,10 @@ export default async function JobPage({ params, searchParams }: JobPageProps) {
   const batches = all.slice(0, MOST);
   const action = actionOf(job, programme, batches.length, asked, stage);
   const nursery = placeChoices(places, isInNursery);
+  const here = placesOfBatches(all, places);
+  // At the desk the whole list is one page; on a phone one says first where one stands.
+  const isPlaceFirst = !asked.placeId && asked.all !== 'yes' && batches.length > MOST_ON_A_PHONE && here.length > 1;
+  const toPlace = (placeId?: string) => `?${new URLSearchParams({ stage, ...(asked.rooted ? { rooted: asked.rooted } : {}), ...(placeId ? { placeId } : { all: 'yes' }) })}`;
   const cautions = said.caution as Readonly<Partial<Record<Job, string>>>;
   return (
     <>
@@ -52,10 +62,11 @@ export default async function JobPage({ params, searchParams }: JobPageProps) {
       <PageHeading lead={said.leads[job]}>{said.titles[job]}</PageHeading>
       {asked.done && <p role="status" className="mb-6 font-semibold">{t(job === 'planting' ? 'planted' : 'done', { n: Number(asked.done) || 0 })}</p>}
       <BenchFilter asked={asked} stage={stage} stages={stages} places={nursery} />
+      {isPlaceFirst && <PlaceFirst places={here} toPlace={toPlace} isPart={all.length === LOOKED_AT} />}
       {batches.length === 0 ? (
         <Empty>{said.none}</Empty>
       ) : (
-        <div className="grid gap-6">
+        <div className={`grid gap-6 ${isPlaceFirst ? 'max-lg:hidden' : ''}`}>
           {job === 'mixing' && (
             <aside className="max-w-prose rounded-md border-4 border-rust bg-rust-wash p-4" aria-labelledby="mixing-warning">
               <h2 id="mixing-warning" className="text-xl text-rust">{said.mixedTitle}</h2>
@@ -80,7 +91,7 @@ export default async function JobPage({ params, searchParams }: JobPageProps) {
 }
 
 async function batchesOf(programme: string, stage: Stage, { placeId, rooted }: BenchSearch): Promise<BatchInList[]> {
-  const query = new URLSearchParams({ state: 'alive', stage, limit: '200', ...(placeId ? { placeId } : {}) });
+  const query = new URLSearchParams({ state: 'alive', stage, limit: String(LOOKED_AT), ...(placeId ? { placeId } : {}) });
   const all = await read(`${apiOf(programme, 'batches')}?${query}`, z.array(BatchInList));
   return rooted === 'yes' && stage === 'cutting' ? all.filter(({ rootedNow }) => rootedNow !== null && rootedNow > 0) : all;
 }
