@@ -24,8 +24,9 @@ test.describe('with scripts switched off', () => {
     await page.getByRole('link', { name: /cuttings/ }).first().click();
     const left = page.getByText(/^\d+ of \d+ left/);
     const before = await left.allInnerTexts();
+    await page.getByLabel('Into which tray').selectOption({ index: 1 });
     for (const at of [0, 1]) await page.locator(`[name="lines/${at}/n"]`).fill('1');
-    await page.locator('[name="lines/1/label"]').fill('TS07');
+    await page.locator('[name="lines/1/label"]').fill('T157');
     await page.getByRole('button', { name: 'They are stuck' }).click();
     await expect(page.locator('[name="lines/1/label"]')).toHaveAttribute('aria-invalid', 'true');
     await page.locator('[name="lines/1/label"]').fill('NOSCRIPT2');

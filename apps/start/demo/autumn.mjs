@@ -89,10 +89,10 @@ async function labelsLost(owner) {
 async function pottedUnderGlass(owner) {
   const house = (await owner.send('GET', owner.of('places'))).find((/** @type {{ name: string }} */ { name }) => name === 'House C').id;
   const bench = await owner.add('places', { kind: 'bench', name: 'bench 2', parentId: house, walkOrder: 2 });
-  const strong = (await batchesAlive(owner, 'liner')).slice(3).filter(({ balance, donorTree }) => balance >= 10 && donorTree).slice(0, 5);
+  const strong = (await batchesAlive(owner, 'liner')).slice(3).filter(({ donorTree }) => donorTree).toSorted((a, b) => b.balance - a.balance).slice(0, 5);
   await owner.log('desk', strong.map(({ id, balance }, at) => ({
     observedOn: '2026-11-21',
-    saying: { kind: 'potted', batchId: id, toBatchId: newId(), n: Math.floor(balance / 2), placeId: bench, container: '9 cm pot', medium: 'bark:grit 3:1', label: `G${String(at + 1).padStart(3, '0')}` },
+    saying: { kind: 'potted', batchId: id, toBatchId: newId(), n: Math.ceil(balance / 2), placeId: bench, container: '9 cm pot', medium: 'bark:grit 3:1', label: `G${String(at + 1).padStart(3, '0')}` },
   })));
 }
 

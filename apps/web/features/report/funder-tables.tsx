@@ -34,7 +34,7 @@ function Rows({ caption, rows }: { caption: string; rows: readonly FunderRow[] }
         { head: columns.rate, isNumber: true, cell: (row) => <strong>{words(row).rate}</strong> },
         { head: columns.without, isNumber: true, cell: (row) => words(row).without },
         { head: columns.alone, isNumber: true, cell: (row) => <span className="whitespace-nowrap">{words(row).alone}</span> },
-        { head: columns.unit, cell: (row) => words(row).unit },
+        { head: columns.unit, cell: (row) => <span className="block min-w-24">{words(row).unit}</span> },
       ]}
     />
   );

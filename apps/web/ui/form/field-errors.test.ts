@@ -25,6 +25,10 @@ test('what was left out is said in words of ours', () => {
   expect(fieldErrors(problem('#/name', 'Invalid input: expected string, received undefined'), labels, ours)).toEqual({ name: 'Name needs an answer.' });
 });
 
+test('a thing that was not chosen needs an answer, and nobody is told of its id', () => {
+  expect(fieldErrors(problem('#/name', 'must be a UUID of version 7 (or 8 for an import)'), labels, ours)).toEqual({ name: 'Name needs an answer.' });
+});
+
 test('what is no number is said in words of ours', () => {
   expect(fieldErrors(problem('#/name', 'Invalid input: expected number, received string'), labels, ours)).toEqual({ name: 'Name must be a number.' });
 });

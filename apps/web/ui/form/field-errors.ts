@@ -37,7 +37,8 @@ function nearestField(path: string, labels: Readonly<Record<string, string>>): s
 }
 
 function sentence(label: string, detail: string, { needsAnAnswer, mustBeANumber }: OwnWords): string {
-  if (/received (undefined|null)|expected one of|Invalid option/i.test(detail)) return `${label} ${needsAnAnswer}.`;
+  // Nobody types the id of a thing: it was not chosen.
+  if (/received (undefined|null)|expected one of|Invalid option|must be a UUID/i.test(detail)) return `${label} ${needsAnAnswer}.`;
   if (/expected (number|int)\b/i.test(detail)) return `${label} ${mustBeANumber}.`;
   const joined = /^[a-z]/.test(detail) ? `${label} ${detail}` : `${label}: ${detail}`;
   return /[.!?]$/.test(joined) ? joined : `${joined}.`;
