@@ -6,7 +6,7 @@ const LOOKS: Readonly<Record<ButtonLook, string>> = {
   grave: 'border-rust bg-sheet text-rust hover:bg-rust-wash',
 };
 
-/** Buttons, and links that look like one: 56 px high, for gloves. */
+/** Buttons, and links that look like one: 56 px high, for gloves. Nobody presses one on paper. */
 export function buttonClass(look: ButtonLook = 'main'): string {
-  return `inline-flex min-h-14 cursor-pointer items-center justify-center gap-2 rounded-md border-2 px-6 py-2 text-center font-semibold no-underline aria-disabled:opacity-60 ${LOOKS[look]}`;
+  return `not-on-paper inline-flex min-h-14 cursor-pointer items-center justify-center gap-2 rounded-md border-2 px-6 py-2 text-center font-semibold no-underline aria-disabled:opacity-60 ${LOOKS[look]}`;
 }

@@ -21,9 +21,9 @@ export async function ExactPlaceFacts({ programme, noun, id, isDesk }: ExactPlac
 
   const { exactPlace: said } = await getMessages();
   const way = isDesk && <div className="mt-4"><ButtonLink look="quiet" href={pageOf(programme, noun, id, 'exact-place')}>{place ? said.change : said.tell}</ButtonLink></div>;
-  if (!place) return <Section heading={said.title} lead={said.notTold}>{way}</Section>;
+  if (!place) return <Section heading={said.title} lead={said.notTold} isOffPaper>{way}</Section>;
   return (
-    <Section heading={said.title} lead={said.lead}>
+    <Section heading={said.title} lead={said.lead} isOffPaper>
       <Facts
         facts={[
           { term: said.fields.latitude, says: `${place.latitude}°` },

@@ -54,7 +54,7 @@ function PlaceRow({ programme, place: { id, name, kind, plantsWithin }, isTop }:
         <Way
           href={pageOf(programme, 'places', id, 'round')}
           aria-label={t('walkHere', { name })}
-          className="flex min-h-14 min-w-20 items-center justify-center border-l border-line bg-lichen px-4 font-semibold text-on-lichen no-underline hover:bg-lichen-deep"
+          className="not-on-paper flex min-h-14 min-w-20 items-center justify-center border-l border-line bg-lichen px-4 font-semibold text-on-lichen no-underline hover:bg-lichen-deep"
         >
           {said.walk}
         </Way>

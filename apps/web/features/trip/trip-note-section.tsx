@@ -12,7 +12,7 @@ export async function TripNoteSection({ programme, tripId, isDesk }: { programme
   if (note === undefined && !isDesk) return null;
   const { trips: said } = await getMessages();
   return (
-    <Section heading={said.note} lead={said.noteLead}>
+    <Section heading={said.note} lead={said.noteLead} isOffPaper>
       {note && <p className="mb-4 max-w-prose whitespace-pre-line">{note}</p>}
       {isDesk && <ButtonLink look="quiet" href={pageOf(programme, 'trips', tripId, 'note')}>{note ? said.changeNote : said.writeNote}</ButtonLink>}
     </Section>

@@ -23,7 +23,7 @@ export default async function ProgrammeLayout({ params, children }: ProgrammePar
   return (
     <div className="lg:not-print:grid lg:min-h-dvh lg:grid-cols-[17rem_minmax(0,1fr)]">
       <SideNav programme={workplace} groups={groups} foot={<WhoIsHere workplace={workplace} signOut={<SignOutButton />} />} />
-      <div className="min-w-0 pb-24 lg:pb-0">
+      <div className="min-w-0 pb-24 lg:pb-0 print:pb-0">
         {workplace.isDemo && <DemoBanner />}
         <header className="border-b border-line px-4 py-2 text-sm font-semibold sm:px-8 lg:hidden">{workplace.name}</header>
         <main id="main" tabIndex={-1} className="mx-auto max-w-5xl px-4 py-6 outline-none sm:px-8 lg:py-10">
