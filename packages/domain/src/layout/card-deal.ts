@@ -14,12 +14,15 @@ export interface CardDeal {
    * the border of two patches those of these trees can, so the closest that copies come is one planting distance.
    */
   readonly mostShared: number;
+  /** From a crate with a copy of some donor tree to the next one with another, at least: 1 is the very next. Infinite where no tree has two. */
+  readonly cratesApart: number;
 }
 
 /**
  * Crates for planting with no map: each holds at most one plant of each donor tree, and is planted as one patch in any order.
  *
- * Any volunteer may mix a crate and no two copies come to stand beside each other within it.
+ * Any volunteer may mix a crate and no two copies come to stand beside each other within it. Planted in the order given, patch by patch,
+ * crates that share donor trees lie as far apart as can be.
  *
  * @param plants of each donor tree, whole numbers
  * @param size plants that a crate can carry, at least 1
@@ -33,7 +36,8 @@ export function cardDeal(plants: ReadonlyMap<string, number>, size: number, dice
   const all = counts.reduce((sum, n) => sum + n, 0);
   if (all === 0) throw new DomainError('survival/no-plants', 'there is nothing to deal');
 
-  const crates = Math.max(Math.ceil(all / size), ...counts);
+  const most = counts.reduce((a, b) => Math.max(a, b), 0);
+  const crates = Math.max(Math.ceil(all / size), most);
   const dealt: string[][] = Array.from({ length: crates }, () => []);
   // Like cards: all plants of a donor one after the other, on and on around the table. As a donor has no more plants than there
   // are crates, none gets two, and crates differ by one plant at most.
@@ -44,8 +48,40 @@ export function cardDeal(plants: ReadonlyMap<string, number>, size: number, dice
       next += 1;
     }
   }
-  const order = shuffled(dealt.map((donors) => ({ donors: shuffled(donors, dice) })), dice);
-  return { crates: order, mostShared: sharedSideBySide(order) };
+  const order = spread(dealt.map((donors) => ({ donors: shuffled(donors, dice) })), most, Math.floor(dice() * crates));
+  return { crates: order, mostShared: sharedSideBySide(order), cratesApart: fewestApart(order) };
+}
+
+/**
+ * A donor's plants lie in crates dealt one after the other. Taken in strides around the table, these come apart: the stride is chosen that
+ * keeps the plants of the largest donor farthest from each other.
+ */
+function spread(dealt: readonly Crate[], most: number, first: number): Crate[] {
+  const n = dealt.length;
+  let best = { stride: 1, apart: 0 };
+  for (let stride = 1; stride <= n / 2 && best.apart < n / most; stride += 1) {
+    if (commonFactor(stride, n) > 1) continue;
+    let apart = n;
+    for (let plant = 1; plant < most && apart > best.apart; plant += 1) apart = Math.min(apart, (plant * stride) % n, n - ((plant * stride) % n));
+    if (apart > best.apart) best = { stride, apart };
+  }
+  const order: Crate[] = [];
+  for (const [at, crate] of dealt.entries()) order[(first + at * best.stride) % n] = crate;
+  return order;
+}
+
+const commonFactor = (a: number, b: number): number => (b === 0 ? a : commonFactor(b, a % b));
+
+function fewestApart(crates: readonly Crate[]): number {
+  const lastAt = new Map<string, number>();
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const [at, { donors }] of crates.entries()) {
+    for (const donor of donors) {
+      fewest = Math.min(fewest, at - (lastAt.get(donor) ?? Number.NEGATIVE_INFINITY));
+      lastAt.set(donor, at);
+    }
+  }
+  return fewest;
 }
 
 function sharedSideBySide(crates: readonly Crate[]): number {

@@ -110,6 +110,17 @@ describe('a card deal', () => {
       expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThanOrEqual(1);
     }));
   });
+  test('crates that share a donor lie apart, and the distance told is the true one', () => {
+    fc.assert(fc.property(fc.array(fc.nat(6), { minLength: 1, maxLength: 15 }).filter((counts) => counts.some((n) => n > 0)), fc.integer({ min: 1, max: 12 }), fc.integer(), (counts, size, seed) => {
+      const { crates, cratesApart, mostShared } = cardDeal(donorsOf(...counts), size, diceOf(seed));
+      const gaps = crates.flatMap(({ donors }, one) => crates.flatMap((other, at) => (at > one && other.donors.some((donor) => donors.includes(donor)) ? [at - one] : [])));
+      expect(cratesApart).toBe(Math.min(Number.POSITIVE_INFINITY, ...gaps));
+      expect(mostShared > 0).toBe(cratesApart === 1);
+    }));
+    // Twelve crates, three plants of each of eight trees: in strides of five around the table they lie two crates apart.
+    expect(cardDeal(donorsOf(3, 3, 3, 3, 3, 3, 3, 3), 2, diceOf(2)).cratesApart).toBeGreaterThanOrEqual(2);
+    expect(cardDeal(donorsOf(2, 2, 2, 2, 2), 2, diceOf(2)).cratesApart).toBe(2);
+  });
   test('nothing to deal is refused', () => expect(() => cardDeal(donorsOf(0), 5, diceOf(1))).toThrow(expect.objectContaining({ code: 'survival/no-plants' })));
 });
 
