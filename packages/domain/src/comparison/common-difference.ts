@@ -33,12 +33,13 @@ export function commonDifference(strata: readonly TwoByTwo[], confidence = 0.95)
   refuseUnlessConfidence(confidence);
   if (!strata.some(tells)) throw new DomainError('comparison/nothing-to-compare', 'in no stratum were both groups there with both ends');
 
-  const parts = strata.filter(({ first, second }) => first.yes + first.no > 0 && second.yes + second.no > 0).map(partOf);
+  const withBoth = strata.filter(({ first, second }) => first.yes + first.no > 0 && second.yes + second.no > 0);
+  const parts = withBoth.map(partOf);
   const weight = sumOf(parts, (part) => part.weight);
   const difference = sumOf(parts, (part) => part.gap) / weight;
   const level = (1 + confidence) / 2;
   const variance = (difference * sumOf(parts, (part) => part.along) + sumOf(parts, (part) => part.against)) / weight ** 2;
-  const plain = variance > 1e-12 ? around(difference, normalQuantile(level) * Math.sqrt(variance)) : pooled(strata, level);
+  const plain = variance > 1e-12 ? around(difference, normalQuantile(level) * Math.sqrt(variance)) : pooled(withBoth, level);
   const byStrata = parts.length < DONORS_NEEDED ? undefined : around(difference, studentTQuantile(level, parts.length - 1) * strataError(parts, difference, weight));
   const isWider = byStrata !== undefined && byStrata.upper - byStrata.lower > plain.upper - plain.lower;
   return { difference, ...(isWider ? byStrata : plain), by: isWider ? 'strata' : 'plants', strata: parts.length };

@@ -49,6 +49,7 @@ describe('the common difference', () => {
   });
 
   test('of all against none has limits all the same', () => expect(commonDifference([table(5, 5, 0, 5)])).toMatchObject({ difference: 1, lower: expect.closeTo(0.3855, 3), upper: 1 }));
+  test('a stratum of one group tells nothing then either', () => expect(commonDifference([table(0, 1, 1, 1), table(0, 0, 3, 9)])).toEqual(commonDifference([table(0, 1, 1, 1)])));
   test('of nothing is refused', () => expect(() => commonDifference([table(5, 5, 5, 5)])).toThrow(expect.objectContaining({ code: 'comparison/nothing-to-compare' })));
 });
 

@@ -53,12 +53,14 @@ export function trialPower(design: TrialDesign, usual: VaryingChance, oddsRatio:
 
 /** Chances that a tree may have, equally likely: the middles of two hundred equal parts of the beta distribution. */
 function chanceGrid({ mean, likeness }: VaryingChance): number[] {
-  if (likeness === 0 || mean === 0 || mean === 1) return [mean];
+  if (likeness < ALIKE || mean === 0 || mean === 1) return [mean];
   const size = 1 / likeness - 1;
   return Array.from({ length: GRID }, (_, at) => betaQuantile((at + 0.5) / GRID, mean * size, (1 - mean) * size));
 }
 
 const GRID = 200;
+/** Trees that differ by less than a thousandth do not differ in any trial. */
+const ALIKE = 1e-6;
 
 function throwTree(cuttings: number, treeChances: readonly number[], oddsRatio: number, dice: Dice): TwoByTwo {
   const p = treeChances[Math.floor(dice() * treeChances.length)]!;

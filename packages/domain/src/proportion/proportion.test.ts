@@ -54,7 +54,7 @@ describe('intervals on one share', () => {
     expect(() => clopperPearsonInterval(successes, plants)).toThrow(expect.objectContaining({ code: expect.stringMatching(/^survival\/(no-plants|not-a-count)$/) }));
     expect(() => midPInterval(successes, plants)).toThrow();
   });
-  test('so is a confidence of all', () => expect(() => midPInterval(1, 2, 1)).toThrow(expect.objectContaining({ code: 'survival/not-a-level' })));
+  test.each([0, 1, -0.5, Number.NaN])('so is a confidence of %d', (confidence) => expect(() => midPInterval(1, 2, confidence)).toThrow(expect.objectContaining({ code: 'survival/not-a-level' })));
 });
 
 describe('a difference of two shares', () => {
@@ -104,5 +104,6 @@ describe('how many to look at', () => {
   test('one plant is looked at, also where nothing varies', () => expect([sampleSize(0, 0.001, 1), sampleSize(1, 0.5, 1), sampleSize(5e-324, 0.001, 1)]).toEqual([1, 1, 1]));
 
   test('dust is not rounded up', () => expect([upwards(100 / 0.5), upwards(0.1 * 3 * 10), upwards(2.1)]).toEqual([200, 3, 3]));
-  test.each([[-0.1, 0.1, 5], [0.5, 0, 5], [0.5, 0.1, 0], [Number.NaN, 0.1, 5]])('%d, %d, %d is refused', (expected, margin, population) => expect(() => sampleSize(expected, margin, population)).toThrow());
+  test('a margin that no count reaches is refused', () => expect(() => sampleSize(0.5, 1e-9)).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' })));
+  test.each([[-0.1, 0.1, 5], [1.1, 0.1, 5], [0.5, 0, 5], [0.5, 1, 5], [0.5, 0.1, 0], [Number.NaN, 0.1, 5]])('%d, %d, %d is refused', (expected, margin, population) => expect(() => sampleSize(expected, margin, population)).toThrow());
 });
