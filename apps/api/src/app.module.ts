@@ -39,6 +39,8 @@ import { SignInModule } from './sign-in/sign-in.module.ts';
 import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
 import { TaxonModule } from './taxon/taxon.module.ts';
+import { ForecastModule } from './forecast/forecast.module.ts';
+import { LeaveOrCallModule } from './leave-or-call/leave-or-call.module.ts';
 import { TimeToRootModule } from './time-to-root/time-to-root.module.ts';
 import { TraceModule } from './trace/trace.module.ts';
 import { TreatmentModule } from './treatment/treatment.module.ts';
@@ -57,7 +59,7 @@ export class AppModule {
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule, TaxonModule,
         StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule, PlaceModule,
         SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
-        LabelModule, RoundModule, ReviewModule, TimeToRootModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
+        LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
         SecondOpinionModule, PlanModule,

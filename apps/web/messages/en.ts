@@ -37,6 +37,8 @@ import sorting from './en/sorting.json' with { type: 'json' };
 import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
+import forecast from './en/forecast.json' with { type: 'json' };
+import leaveOrCall from './en/leave-or-call.json' with { type: 'json' };
 import timeToRoot from './en/time-to-root.json' with { type: 'json' };
 import trace from './en/trace.json' with { type: 'json' };
 import trayCards from './en/tray-cards.json' with { type: 'json' };
@@ -87,7 +89,7 @@ export const messages = {
   stands,
   sticking,
   taxa,
-  timeToRoot, trace,
+  forecast, leaveOrCall, timeToRoot, trace,
   trayCards,
   treatments,
   trips,

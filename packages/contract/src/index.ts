@@ -18,6 +18,8 @@ export * from './import.ts';
 export * from './incident.ts';
 export * from './key.ts';
 export * from './label.ts';
+export * from './forecast.ts';
+export * from './leave-or-call.ts';
 export * from './ours.ts';
 export * from './news.ts';
 export * from './partner.ts';

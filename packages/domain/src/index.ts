@@ -104,6 +104,7 @@ export { studentTTail } from './distribution/student-t-tail.ts';
 // Curves over time
 export type { CuttingBatch, CuttingEnd, CuttingMovement, FollowedCuttings, RootsToldOn } from './time/cutting-history.ts';
 export { followedCuttings } from './time/followed-cuttings.ts';
+export { stageStays, type OnItsWay, type StageBatch, type StageStay } from './time/stage-stays.ts';
 export { rootingCurve, type RootingCurve, type RootingStep, type WeekWithLimits } from './time/rooting-curve.ts';
 export { occupancyOf, rootingTimes, watchedAt, type CurveMethod, type CuttingsOf } from './time/rooting-shares.ts';
 export { twoEnds, type EndRegion, type TwoEnded, type TwoEnds } from './time/two-ends.ts';
@@ -142,6 +143,9 @@ export { leaveOrCall, type LeaveOrCall } from './planning/leave-or-call.ts';
 export { moreDonorsOrCuttings, type MoreDonorsOrCuttings } from './planning/more-donors-or-cuttings.ts';
 export { planForTarget, type PlanForTarget } from './planning/plan-for-target.ts';
 export { propagulesNeeded, type Rounding } from './planning/propagules-needed.ts';
+export { pastForecasts, type PastForecast } from './planning/past-forecasts.ts';
+export { stockForecast, type DatedStay } from './planning/stock-forecast.ts';
+export { rootingHistory, type TimedPrior } from './planning/rooting-history.ts';
 export { planOf, stickingPlan, type StickingPlan, type StickingTarget } from './planning/sticking-plan.ts';
 export { fitVaryingChance, type FittedChance, type Prior } from './planning/varying-chance-fit.ts';
 

@@ -60,7 +60,8 @@ function turnOf(effect: Effect): number {
   return FROM_THE_START.includes(effect) || FROM_OUTSIDE.includes(effect) ? 0 : 4;
 }
 
-function withoutTakenBack(movements: readonly CuttingMovement[]): CuttingMovement[] {
+/** Losses that a later count took back never happened. */
+export function withoutTakenBack<M extends CuttingMovement>(movements: readonly M[]): M[] {
   const back = new Map<string, number>();
   for (const { effect, undoes, n } of movements) if (effect === 'takenBack' && undoes !== undefined) back.set(undoes, (back.get(undoes) ?? 0) + n);
   return movements.flatMap((movement) => {

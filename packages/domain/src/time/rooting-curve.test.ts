@@ -78,6 +78,12 @@ describe('a curve of roots', () => {
     expect([0, 10, 16, 20].map((week) => watchedAt(rows, week))).toEqual([10, 5, 15, 0]);
   });
 
+  test('few that came late, up to one in twenty, are left out, so that the looks between the others count', () => {
+    const late = (plants: number) => rootingCurve([...alike, of('F', 'lost', 105, 140, plants, { from: 105 })]);
+    expect(late(2)).toEqual(rootingCurve(alike));
+    expect(late(3).method).toBe('days-seen');
+  });
+
   test('nothing seen yet, nothing rooted yet', () => {
     expect(rootingCurve([of('A', 'waiting', 0, 0, 10)])).toMatchObject({ steps: [], neither: 1 });
     expect(rootingCurve([of('A', 'waiting', 70, 70, 9)])).toMatchObject({ steps: [] });

@@ -1,7 +1,7 @@
 import { studentTQuantile } from '../survival/student-t-quantile.ts';
 import { normalQuantile } from '../distribution/normal.ts';
 import { DONORS_NEEDED } from '../survival/donor-ratio-interval.ts';
-import { type CurveMethod, type CuttingsOf, methodFor, occupancyOf, rootingShares, type RootingShares, WEEK } from './rooting-shares.ts';
+import { cameLate, type CurveMethod, type CuttingsOf, methodFor, occupancyOf, rootingShares, type RootingShares, WEEK } from './rooting-shares.ts';
 
 export interface RootingStep extends RootingShares {
   /** Two-sided limits of `rooted`; missing where it is nothing, or all, and where nothing can be said. */
@@ -40,7 +40,8 @@ const MOST_PARTS = 20;
  * of the share, with Student's t on the parts - 1. With fewer than five trees they are those of cuttings that fare
  * each by itself. A limit of a time is where the limit of the curve crosses a half.
  *
- * @param rows of one or more cuttings; those that nobody has seen since they came are left out
+ * @param rows of cuttings; those that nobody has seen since they came are left out, and the few that came late, up to one in twenty,
+ *   where all others came at the start
  * @param confidence two-sided, between 0 and 1
  * @throws DomainError `survival/not-a-level`
  *
@@ -48,8 +49,9 @@ const MOST_PARTS = 20;
  * Kott PS (2001) J. Off. Stat. 17:521-526; Brookmeyer R, Crowley J (1982) Biometrics 38:29-41; from memory.
  */
 export function rootingCurve(rows: readonly CuttingsOf[], confidence = 0.95): RootingCurve {
-  const seen = rows.filter(({ from, by }) => Math.ceil(by / WEEK) > Math.floor(from / WEEK));
-  const method = methodFor(seen);
+  const watched = rows.filter(({ from, by }) => Math.ceil(by / WEEK) > Math.floor(from / WEEK));
+  const method = methodFor(watched);
+  const seen = method === 'intervals' ? watched.filter((row) => !cameLate(row)) : watched;
   if (seen.length === 0) return { method, isConverged: true, limitsBy: 'cuttings', steps: [], neither: 1 };
   const { shares, isConverged } = rootingShares(seen, method);
   const last = shares.at(-1);

@@ -25,7 +25,14 @@ const weekBy = (day: number): number => Math.ceil(day / WEEK);
 const weekAfter = (day: number): number => Math.floor(day / WEEK);
 
 export const cameLate = ({ from }: FollowedCuttings): boolean => from > 0;
-export const methodFor = (rows: readonly FollowedCuttings[]): CurveMethod => (rows.some(cameLate) ? 'days-seen' : 'intervals');
+
+/** Up to so large a part that came late is left out, rather than to lose what looks between others tell. */
+const FEW_LATE = 0.05;
+
+export function methodFor(rows: readonly FollowedCuttings[]): CurveMethod {
+  const plantsIn = (some: readonly FollowedCuttings[]): number => some.reduce((sum, { plants }) => sum + plants, 0);
+  return plantsIn(rows.filter(cameLate)) > FEW_LATE * plantsIn(rows) ? 'days-seen' : 'intervals';
+}
 
 /**
  * Shares rooted and lost over weeks since sticking. What was called, went elsewhere or still waits counts until then.

@@ -22,7 +22,8 @@ export interface TwoEnds {
   readonly iterations: number;
 }
 
-const ENOUGH = 1e-7;
+/** At this the log likelihood of a thousand plants could still rise by a thousandth. */
+const ENOUGH = 1e-6;
 
 /**
  * How many met which of two competing ends when, if each was only seen before and after.

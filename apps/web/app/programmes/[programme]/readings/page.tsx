@@ -1,8 +1,9 @@
-import { RootingCurves } from '@sprigline/contract';
+import { Forecast, RootingCurves } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import type { Route } from 'next';
 import { redirect } from 'next/navigation';
+import { ForecastFigures } from '../../../../features/forecast/forecast-figure.tsx';
 import { AsOf } from '../../../../features/reading/as-of.tsx';
 import { ChosenWords } from '../../../../features/reading/chosen-words.tsx';
 import { DashboardParts } from '../../../../features/reading/dashboard-parts.tsx';
@@ -29,7 +30,7 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
   const chosen = chosenIn(search);
   // A partner reads stand by stand: the whole is for the house.
   if ((await workplaceOf(programme)).role === 'partner') redirect(`${pageOf(programme, 'readings', 'funnels')}${queryOf(chosen)}` as Route);
-  const [dashboard, curves, { readings: said, timeToRoot }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), read(`${apiOf(programme, 'readings', 'time-to-root')}${queryOf({ ...chosen, by: 'taxon' })}`, RootingCurves), getMessages(), getTranslations('dashboards')]);
+  const [dashboard, curves, forecast, { readings: said, timeToRoot, forecast: ahead }, t] = await Promise.all([readDashboard(programme, chosen, afterIn(search)), read(`${apiOf(programme, 'readings', 'time-to-root')}${queryOf({ ...chosen, by: 'taxon' })}`, RootingCurves), read(`${apiOf(programme, 'readings', 'forecast')}${queryOf(chosen)}`, Forecast), getMessages(), getTranslations('dashboards')]);
   const { lines, choices } = dashboard;
   if (choices.seasons.length === 0 && lines.inAll.lines === 0) return <><PageHeading lead={said.lead}>{said.title}</PageHeading><Empty>{said.empty}</Empty></>;
   return (
@@ -44,6 +45,11 @@ export default async function ReadingsPage({ params, searchParams }: { params: P
       {lines.inAll.lines > 0 && (
         <Section heading={timeToRoot.heading} lead={timeToRoot.lead}>
           <RootingFigure curves={curves} isNamed csv={`${apiOf(programme, 'readings', 'time-to-root.csv')}${queryOf({ ...chosen, by: 'taxon' })}`} />
+        </Section>
+      )}
+      {lines.inAll.here > 0 && (
+        <Section heading={ahead.heading} lead={ahead.lead}>
+          <ForecastFigures forecast={forecast} isNamed csv={`${apiOf(programme, 'readings', 'forecast.csv')}${queryOf(chosen)}`} />
         </Section>
       )}
     </>

@@ -1,4 +1,4 @@
-import { Batch, SecondOpinion } from '@sprigline/contract';
+import { Batch, LeaveOrCall, SecondOpinion } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { BatchActs } from '../../../../../features/batch/batch-acts.tsx';
@@ -11,6 +11,7 @@ import { History } from '../../../../../features/batch/history.tsx';
 import { labelOf } from '../../../../../features/batch/line-nodes.ts';
 import { Exposure, Stays } from '../../../../../features/batch/stays.tsx';
 import { SecondOpinionPart } from '../../../../../features/second-opinion/second-opinion-part.tsx';
+import { TrayOutlook } from '../../../../../features/leave-or-call/tray-outlook.tsx';
 import { placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { readIfAllowed } from '../../../../../lib/read-if-allowed.ts';
@@ -38,8 +39,11 @@ export default async function BatchPage({ params, searchParams }: BatchPageProps
   const [batch, workplace, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), getMessages()]);
   const isPartner = workplace.role === 'partner';
   const { sticking } = batch.line;
-  const [places, opinion] = isPartner ? [[], undefined] : await Promise.all([
-    placesOf(programme), sticking && batch.stage === 'cutting' ? readIfAllowed(apiOf(programme, 'stickings', sticking.id, 'second-opinion'), SecondOpinion) : undefined,
+  const isCutting = batch.stage === 'cutting';
+  const [places, opinion, outlook] = isPartner ? [[], undefined, undefined] : await Promise.all([
+    placesOf(programme),
+    sticking && isCutting ? readIfAllowed(apiOf(programme, 'stickings', sticking.id, 'second-opinion'), SecondOpinion) : undefined,
+    isCutting && batch.balance > 0 ? read(`${apiOf(programme, 'readings', 'leave-or-call')}?batchId=${id}`, LeaveOrCall) : undefined,
   ]);
   return (
     <>
@@ -54,6 +58,7 @@ export default async function BatchPage({ params, searchParams }: BatchPageProps
           <LineageNotice programme={programme} batch={batch} isDesk={workplace.isDesk} />
           <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
           {opinion && <SecondOpinionPart opinion={opinion.body} isFolded />}
+          {outlook && <TrayOutlook programme={programme} reading={outlook} />}
           <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
           <Stays stays={batch.stays} />
           <Exposure exposure={batch.exposure} />

@@ -1,7 +1,8 @@
-import { Diversity, DonorHoldings, Funnels, ReadingChoices, RootingCurves, TimeAxis } from '@sprigline/contract';
+import { Diversity, DonorHoldings, Forecast, Funnels, ReadingChoices, RootingCurves, TimeAxis } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages } from 'next-intl/server';
 import { notFound } from 'next/navigation';
+import { ForecastFigures } from '../../../../../../features/forecast/forecast-figure.tsx';
 import { AsOf } from '../../../../../../features/reading/as-of.tsx';
 import { ChosenWords } from '../../../../../../features/reading/chosen-words.tsx';
 import { FilterForm } from '../../../../../../features/reading/filter-form.tsx';
@@ -35,7 +36,7 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
   const chosen = { ...chosenIn(search), standId };
   const query = queryOf(chosen);
   const isPartner = (await workplaceOf(programme)).role === 'partner';
-  const [funnels, diversity, holdings, choices, axis, curves, { readings: said, dashboards: { time }, timeToRoot }] = await Promise.all([
+  const [funnels, diversity, holdings, choices, axis, curves, forecast, { readings: said, dashboards: { time }, timeToRoot, forecast: ahead }] = await Promise.all([
     read(`${apiOf(programme, 'readings', 'funnels')}${query}&by=stand`, Funnels),
     read(`${apiOf(programme, 'readings', 'diversity')}${query}`, Diversity),
     // Both tell of benches, which are for the house.
@@ -43,6 +44,7 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
     read(apiOf(programme, 'readings', 'choices'), ReadingChoices),
     isPartner ? undefined : read(`${apiOf(programme, 'readings', 'time-axis')}${query}`, TimeAxis),
     isPartner ? undefined : read(`${apiOf(programme, 'readings', 'time-to-root')}${query}&by=stand`, RootingCurves),
+    isPartner ? undefined : read(`${apiOf(programme, 'readings', 'forecast')}${query}`, Forecast),
     getMessages(),
   ]);
   const name = choices.stands.find(({ id }) => id === standId)?.name;
@@ -70,6 +72,7 @@ export default async function StandReadingPage({ params, searchParams }: StandRe
           )}
         </article>
       ))}
+      {forecast && <Section heading={ahead.heading} lead={ahead.lead}><ForecastFigures forecast={forecast} isNamed={species.length > 1} csv={`${apiOf(programme, 'readings', 'forecast.csv')}${query}`} /></Section>}
       {axis && axis.points.length > 0 && <Section heading={time.heading} lead={time.lead}><TimeFigure axis={axis} csv={`${apiOf(programme, 'readings', 'time-axis.csv')}${query}`} /></Section>}
     </>
   );
