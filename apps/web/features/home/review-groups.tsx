@@ -22,7 +22,7 @@ export async function ReviewGroups({ programme }: { programme: string }) {
       {mine > 0 && <p><RowLink href={`${pageOf(programme, 'review')}?mine=1`}>{t('reviewMine', { n: mine })}</RowLink></p>}
       <ul className="mt-2 grid gap-1">
         {groups.slice(0, AT_A_GLANCE).map(({ code, n }) => (
-          <li key={code}><RowLink href={`${pageOf(programme, 'review')}?code=${code}`}>{`${n} × ${entries.flagShort[code]}`}</RowLink></li>
+          <li key={code}><RowLink href={`${pageOf(programme, 'review')}?code=${code}`}>{t('reviewKind', { n, what: entries.flagShort[code] })}</RowLink></li>
         ))}
       </ul>
       {open > 0 && <div className="mt-3"><ButtonLink look="quiet" href={pageOf(programme, 'review')}>{said.toReview}</ButtonLink></div>}

@@ -24,7 +24,7 @@ export function GroupLinks({ groups, code, mine }: GroupLinksProps) {
         {choices.map(({ words, n, href, isChosen }) => (
           <li key={href}>
             <Way href={href} aria-current={isChosen ? 'page' : undefined} className={`inline-flex min-h-11 items-center gap-2 rounded-md border-2 px-4 no-underline ${isChosen ? 'border-juniper bg-lichen font-semibold text-on-lichen' : 'border-line-strong bg-sheet'}`}>
-              {words} <span className="tabular-nums" aria-label={t('nOpen', { n })}>{n}</span>
+              {words} <span className="tabular-nums" aria-label={t('nOpen', { n })}>{t('n', { n })}</span>
             </Way>
           </li>
         ))}

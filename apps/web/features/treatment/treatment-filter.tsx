@@ -17,15 +17,15 @@ export function TreatmentFilter({ asked, from, until, places }: TreatmentFilterP
   return (
     <form method="get" className="not-on-paper mb-6 flex flex-wrap items-end gap-3">
       {(['what', 'placeId'] as const).map((name) => (
-        <label key={name} className="grow sm:grow-0">
+        <label key={name} className="min-w-0 grow basis-full sm:max-w-56 sm:basis-32">
           <span className="block font-semibold">{said.filters[name]}</span>
-          <select name={name} defaultValue={asked.get(name) ?? (name === 'what' ? 'all' : '')} className={`${INPUT} sm:w-56`}>
+          <select name={name} defaultValue={asked.get(name) ?? (name === 'what' ? 'all' : '')} className={INPUT}>
             {choices[name].map(({ value, words }) => <option key={value} value={value}>{words}</option>)}
           </select>
         </label>
       ))}
       {(['from', 'until'] as const).map((name) => (
-        <label key={name} className="grow sm:grow-0">
+        <label key={name} className="grow basis-44 sm:max-w-56">
           <span className="block font-semibold">{said.filters[name]}</span>
           <input type="date" name={name} defaultValue={{ from, until }[name]} className={INPUT} />
         </label>
