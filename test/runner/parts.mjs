@@ -36,4 +36,7 @@ export const USUAL = [...CHECKS, vitest('small'), vitest('medium'), E2E];
 /** The properties, with other examples than every run sees. */
 const DRAWN_ANEW = { ...vitest('small'), name: 'small, drawn anew', env: { DRAWS: 'anew' } };
 
-export const LONG = [DRAWN_ANEW, vitest('long')];
+/** Small faults are planted in the formulas, one at a time; it passes if enough of them are noticed. Takes hours, so it comes last. */
+const MUTATION = npmScript('mutation');
+
+export const LONG = [DRAWN_ANEW, vitest('long'), MUTATION];
