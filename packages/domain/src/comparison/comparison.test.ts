@@ -27,6 +27,31 @@ describe('Fisher’s exact test', () => {
     expect(lower ** 2 / (1 + 4 * lower + lower ** 2)).toBeCloseTo(0.025, 10);
   });
 
+  test('worked by hand: tables on both sides of the likeliest', () => {
+    // Margins 3 + 5, 4 yes: chances of 0, 1, 2, 3 in the first are 5, 30, 30, 5 of 70.
+    const of = (a: number) => fisherExact(table(a, 3 - a, 4 - a, 1 + a)).chance;
+    [10, 70, 70, 10].forEach((ways, a) => expect(of(a)).toBeCloseTo(ways / 70, 12));
+    // Margins 2 + 4, 3 yes: 4, 12, 4 of 20.
+    [8, 20, 8].forEach((ways, a) => expect(fisherExact(table(a, 2 - a, 3 - a, 1 + a)).chance).toBeCloseTo(ways / 20, 12));
+    // Margins 4 + 6, 2 yes: 15, 24, 6 of 45.
+    [21, 45, 6].forEach((ways, a) => expect(fisherExact(table(a, 4 - a, 2 - a, 4 + a)).chance).toBeCloseTo(ways / 45, 12));
+  });
+
+  test('an empty cell leaves one limit open and the other where its chance is a fortieth', () => {
+    // None of two against one of two, one success in all: 1 / (1 + odds) is 0.025 at 39.
+    const { oddsRatio, lower, upper } = fisherExact(table(0, 2, 1, 1));
+    expect([oddsRatio, lower]).toEqual([0, 0]);
+    expect(upper).toBeCloseTo(39, 8);
+    const turned = fisherExact(table(1, 1, 0, 2));
+    expect([turned.oddsRatio, turned.upper]).toEqual([Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]);
+    expect(turned.lower).toBeCloseTo(1 / 39, 10);
+  });
+
+  test('more plants than can be walked through are refused, ten thousand million are not', () => {
+    expect(() => fisherExact(table(5e9, 5e9, 1, 1))).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
+    expect(fisherExact(table(1, 4e9, 1, 4e9)).chance).toBeCloseTo(1, 9);
+  });
+
   test('groups and ends the other way round give the same chance and the turned ratio', () => {
     fc.assert(fc.property(tables, (one) => {
       const there = fisherExact(one);
@@ -77,6 +102,26 @@ describe('Cochran-Mantel-Haenszel', () => {
     }));
   });
 
+  test('the correction takes a half, or nothing of less than a half', () => {
+    // Gap 1, variance 4/7 as above: (1/2)^2 over it. Gap 0.2 (1 - 2 x 2 / 5), variance 2 x 3 x 2 x 3 / (25 x 4).
+    expect(mantelHaenszel([table(3, 1, 1, 3)]).chiSquare).toBeCloseTo(0.25 / (4 / 7), 12);
+    expect(mantelHaenszel([table(1, 1, 1, 2)]).chiSquare).toBeCloseTo(0.04 / 0.36, 12);
+    expect(mantelHaenszel([table(1, 1, 0, 2)]).chiSquare).toBe(0);
+  });
+
+  test('limits of one stratum, worked by hand, at any confidence', () => {
+    // Robins-Breslow-Greenland of one table is Woolf's variance, 1/3 + 1/1 + 1/1 + 1/3.
+    const { lower, upper } = mantelHaenszel([table(3, 1, 1, 3)], { confidence: 0.8 });
+    expect(Math.log(upper! / 9)).toBeCloseTo(1.2815515655446004 * Math.sqrt(8 / 3), 9);
+    expect(lower! * upper!).toBeCloseTo(81, 9);
+  });
+
+  test('one side empty: the odds have no end, and no limits', () => {
+    expect(mantelHaenszel([table(2, 0, 1, 1)])).toMatchObject({ oddsRatio: Number.POSITIVE_INFINITY });
+    expect(mantelHaenszel([table(0, 2, 1, 1)])).toMatchObject({ oddsRatio: 0 });
+    expect(mantelHaenszel([table(0, 2, 1, 1)])).not.toHaveProperty('lower');
+  });
+
   test('strata that tell nothing are refused', () => expect(() => mantelHaenszel([table(1, 0, 2, 0)])).toThrow(expect.objectContaining({ code: 'comparison/nothing-to-compare' })));
 });
 
@@ -100,5 +145,10 @@ describe('spread between donor trees', () => {
     expect([factor, freedom]).toEqual([expect.closeTo(7.2, 12), 1]);
     expect(chance).toBeCloseTo(0.00729, 5);
   });
-  test.each([[[{ successes: 1, plants: 2 }], 'survival/too-few-donors'], [[{ successes: 0, plants: 2 }, { successes: 0, plants: 3 }], 'comparison/nothing-to-compare']])('%j is refused', (outcomes, code) => expect(() => overdispersion(outcomes)).toThrow(expect.objectContaining({ code })));
+  test('of three trees is a mean over two, and a tree without plants is none', () => {
+    // 0, 2 and 4 of 4: each outer one lies 2 from its mean, 4 / (4 x 1/4) each.
+    const { factor, freedom } = overdispersion([0, 2, 4].map((successes) => ({ successes, plants: 4 })).concat({ successes: 0, plants: 0 }));
+    expect([factor, freedom]).toEqual([expect.closeTo(4, 12), 2]);
+  });
+  test.each([[[{ successes: 2, plants: 2 }, { successes: 3, plants: 3 }], 'comparison/nothing-to-compare'], [[{ successes: 1, plants: 2 }], 'survival/too-few-donors'], [[{ successes: 0, plants: 2 }, { successes: 0, plants: 3 }], 'comparison/nothing-to-compare']])('%j is refused', (outcomes, code) => expect(() => overdispersion(outcomes)).toThrow(expect.objectContaining({ code })));
 });

@@ -17,7 +17,25 @@ const OSA = [
   [17, 1], [19, 2], [20, 3], [21, 1], [24, 1], [26, 1], [40, 1], [57, 2], [60, 1], [64, 1], [71, 1], [77, 1],
 ].flatMap(([caught = 0, kinds = 0]) => fill(caught, kinds));
 
+// Spiders of girdled and of logged trees at Harvard Forest, the counts of Chao A et al. (2014) Ecol. Monogr. 84:45-67; the values were worked out
+// in R from Hurlbert's formula, not printed there.
+const GIRDLED = [46, 22, 17, 15, 15, 9, 8, 6, 6, 4, 2, 2, 2, 2, ...fill(1, 12)];
+const LOGGED = [88, 22, 16, 15, 13, 10, 8, 8, 7, 7, 7, 5, 4, 4, 4, 3, 3, 3, 3, 2, 2, 2, 2, ...fill(1, 14)];
+
 describe('rarefiedDonors', () => {
+  test.each([
+    [GIRDLED, 10, 6.478617], [GIRDLED, 50, 15.0301], [GIRDLED, 84, 18.91236], [GIRDLED, 100, 20.45943], [GIRDLED, 160, 25.42059],
+    [LOGGED, 10, 6.571796], [LOGGED, 50, 18.42002], [LOGGED, 100, 25.64234], [LOGGED, 160, 31.10894],
+  ])('spiders of %j, %d taken', (counts, taken, kinds) => expect(Math.abs(rarefiedDonors(counts, taken) - kinds)).toBeLessThanOrEqual(0.000005));
+
+  test('very many by another way, and both ways meet', () => {
+    expect(rarefiedDonors([100_001, 900_000], 100_001)).toBeCloseTo(rarefiedDonors([100_001, 900_000], 100_000), 4);
+    // Half of 400,000 taken of two donors in equal numbers: both are there.
+    expect(rarefiedDonors([200_000, 200_000], 200_000)).toBeCloseTo(2, 12);
+    // One taken more than others there are must be of it.
+    expect(rarefiedDonors([150_000, 150_000], 150_001)).toBe(2);
+  });
+
   test('agrees with the printed examples', () => {
     expect(Math.abs(rarefiedDonors(PLOT, 340) - 84.33992)).toBeLessThanOrEqual(0.000005);
     expect(OSA.reduce((a, b) => a + b)).toBe(976);

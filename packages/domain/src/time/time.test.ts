@@ -38,6 +38,30 @@ describe('Kaplan-Meier', () => {
     expect(median).toBe(3);
   });
 
+  test('the median with its limits: first times at which curve and limits are at a half or below', () => {
+    const of = (...times: number[]) => kaplanMeier(times.map((time) => one(time)), 'plain', 0.5);
+    // At just a half: half-way to the next step. The limits at 50 % are S (1 -+ 0.6745 sqrt(V)): 1/2 -+ 0.1686 at 2, 1/4 -+ 0.146 at 3, 3/4 -+ 0.146 at 1.
+    expect(of(1, 2, 3, 4)).toMatchObject({ median: 2.5, medianLower: 2, medianUpper: 3 });
+    // Of three, the upper limit at 2 is 1/3 (1 + 0.6745 sqrt(2/3)), above a half, and then nobody is left to say.
+    expect(of(1, 2, 3)).toMatchObject({ median: 2, medianLower: 1 });
+    expect(of(1, 2, 3)).not.toHaveProperty('medianUpper');
+    expect(kaplanMeier([one(1), one(2, false), one(2, false)])).not.toHaveProperty('median');
+  });
+
+  test('shares of plants leave no dust, and the last tenth of a plant is seen to go', () => {
+    const { steps } = kaplanMeier([one(1, true, 0.1), one(2, true, 0.2), one(3, true, 0.3)]);
+    expect(steps.map(({ atRisk, surviving }) => [atRisk.toFixed(12), surviving.toFixed(12)])).toEqual([['0.600000000000', '0.833333333333'], ['0.500000000000', '0.500000000000'], ['0.300000000000', '0.000000000000']]);
+    expect(steps[2]).toMatchObject({ surviving: 0, standardError: 0 });
+  });
+
+  test('before anything happened the limits are the curve; a confidence of 80 % is narrower than one of 95 %', () => {
+    expect(kaplanMeier([one(1, false), one(2)]).steps[0]).toMatchObject({ surviving: 1, lower: 1, upper: 1, censored: 1, events: 0 });
+    const [narrow, wide] = [0.8, 0.95].map((confidence) => kaplanMeier(TREATED, 'log', confidence).steps[3]!);
+    expect(narrow!.lower!).toBeGreaterThan(wide!.lower!);
+    // 15 of 21 weeks: log limits are S exp(-+ z se / S).
+    expect(narrow!.lower!).toBeCloseTo(narrow!.surviving * Math.exp((-1.2815515655446004 * narrow!.standardError) / narrow!.surviving), 10);
+  });
+
   test('who comes late counts from then on', () => {
     const { steps } = kaplanMeier([one(1), one(4), { from: 2, until: 3, plants: 2, happened: true }]);
     expect(steps.map(({ atRisk, surviving }) => [atRisk, surviving])).toEqual([[2, 1 / 2], [3, expect.closeTo(1 / 6, 12)], [1, 0]]);
@@ -73,6 +97,20 @@ describe('log-rank', () => {
     expect(groups.map(({ observed }) => observed)).toEqual([9, 21]);
     expect(groups.map(({ expected }) => expected)).toEqual([expect.closeTo(19.25, 2), expect.closeTo(10.75, 2)]);
     expect(chance).toBeCloseTo(4.17e-5, 6);
+  });
+
+  test('worked by hand: three groups at one moment are a test of three shares', () => {
+    // 3, 1 and 0 of 4 go at once: expected 4/3 each, variance 4 x 8 / 11 x (1/3) (delta - 1/3); by hand 11 / (4 x 8) x 3 x sum of squares 42/9.
+    const { chiSquare, freedom, groups } = logRank([[3, 1, 0].map((n) => [...(n > 0 ? [one(1, true, n)] : []), one(1, false, 4 - n)])]);
+    expect(freedom).toBe(2);
+    expect(chiSquare).toBeCloseTo((11 / 32) * 3 * (42 / 9), 10);
+    groups.forEach(({ expected }) => expect(expected).toBeCloseTo(4 / 3, 12));
+  });
+
+  test('who comes late was not there before', () => {
+    // At 1 only the first two are there; at 3 one of them and two who came at 2.
+    const { groups } = logRank([[[one(1), one(4, false)], [{ from: 2, until: 3, plants: 1, happened: true }, { from: 2, until: 5, plants: 1, happened: false }]]]);
+    expect(groups).toEqual([{ observed: 1, expected: expect.closeTo(1 + 1 / 3, 12) }, { observed: 1, expected: expect.closeTo(2 / 3, 12) }]);
   });
 
   test('worked by hand: one each, one after the other', () => {
