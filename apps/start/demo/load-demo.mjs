@@ -8,6 +8,7 @@ import { makeRecords } from './records.mjs';
 import { walkThePlaces, workTheAutumn } from './autumn.mjs';
 import { planTheSeason } from './plans.mjs';
 import { keepTheHouse } from './places-at-work.mjs';
+import { trialOfRecipes } from './trial.mjs';
 import { answerRequests, giveToCommoners } from './requests.mjs';
 
 /** @typedef {import('./accounts.mjs').Install} Install */
@@ -38,6 +39,7 @@ export async function loadDemo(install, ownerUrl) {
     await makePeople(owner, app, install);
     const records = await makeRecords(owner);
     await bringSheet(owner);
+    await trialOfRecipes(owner, records);
     await workTheAutumn(owner, records);
     await keepTheHouse(owner);
     await answerRequests(owner, records);
