@@ -3,6 +3,7 @@ import account from './en/account.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
 import climate from './en/climate.json' with { type: 'json' };
+import comparison from './en/comparison.json' with { type: 'json' };
 import dashboards from './en/dashboards.json' with { type: 'json' };
 import donorTrees from './en/donor-trees.json' with { type: 'json' };
 import due from './en/due.json' with { type: 'json' };
@@ -55,6 +56,7 @@ export const messages = {
   batches,
   bench,
   climate,
+  comparison,
   dashboards,
   donorTrees,
   due,

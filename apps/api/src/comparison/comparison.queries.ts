@@ -70,11 +70,14 @@ export class ComparisonQueries {
     );
   }
 
-  /** Donor trees that stand, of the stands and species of these stickings, one of each clone; those with cuttings in them first. */
+  /** Donor trees that stand, of the stands of these stickings and the species stuck most, one of each clone; those with cuttings in them first. */
   async treesFor(sql: UnitOfWork, programmeId: string, filter: ReadingFilter, most: number): Promise<string[]> {
     const { text, values } = chosenStickings(programmeId, { ...filter, by: 'all' });
     const rows = await sql.rows<TreeRow>(
-      `WITH chosen AS MATERIALIZED (${text}), kinds AS (SELECT DISTINCT stand_id, taxon_id FROM chosen WHERE stand_id IS NOT NULL)
+      `WITH chosen AS MATERIALIZED (${text}), kinds AS (
+         -- Of one species only, the one stuck most: two would be a trial of their own.
+         SELECT DISTINCT stand_id, taxon_id FROM chosen
+         WHERE stand_id IS NOT NULL AND taxon_id = (SELECT taxon_id FROM chosen GROUP BY taxon_id ORDER BY count(*) DESC, taxon_id LIMIT 1))
        SELECT label FROM (
          SELECT DISTINCT ON (coalesce(d.clone_group_id, d.id)) d.label, coalesce(d.clone_group_id, d.id) IN (SELECT donor FROM chosen) AS is_used
          FROM donor_tree d JOIN kinds k ON k.stand_id = d.stand_id AND k.taxon_id = d.taxon_id

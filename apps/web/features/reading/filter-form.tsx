@@ -1,7 +1,7 @@
 import type { ReadingChoices } from '@sprigline/contract';
 import { useMessages } from 'next-intl';
 import { buttonClass } from '../../ui/button-class.ts';
-import { INPUT } from '../../ui/form/input-class.ts';
+import { PlainSelect } from '../../ui/form/plain-select.tsx';
 import { RowLink } from '../../ui/row-link.tsx';
 import { FILTERS, type FilterName, type Group, GROUPS } from './reading-address.ts';
 
@@ -26,35 +26,15 @@ export function FilterForm({ choices, chosen, here, by, groups = GROUPS, names =
     <form method="get" className="not-on-paper mb-10 rounded-lg border border-line bg-sheet p-4" aria-label={said.filter}>
       <div className="grid grid-cols-2 items-end gap-x-3 gap-y-3 sm:gap-4 lg:grid-cols-4">
         {names.filter((name) => options[name].length > 0).map((name) => (
-          <Select key={name} name={name} label={said.fields[name]} chosen={chosen[name]} options={[{ id: '', name: said.all }, ...options[name]]} />
+          <PlainSelect key={name} name={name} label={said.fields[name]} chosen={chosen[name]} options={[{ id: '', name: said.all }, ...options[name]]} />
         ))}
-        {by && <Select name="by" label={said.fields.by} chosen={by} options={groups.map((id) => ({ id, name: said.by[id] }))} />}
+        {by && <PlainSelect name="by" label={said.fields.by} chosen={by} options={groups.map((id) => ({ id, name: said.by[id] }))} />}
         <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
           <button className={buttonClass('quiet')}>{said.show}</button>
           {names.some((name) => chosen[name]) && <RowLink href={here}>{said.showAll}</RowLink>}
         </div>
       </div>
     </form>
-  );
-}
-
-interface SelectProps {
-  readonly name: string;
-  readonly label: string;
-  readonly chosen: string | undefined;
-  readonly options: readonly { readonly id: string; readonly name: string }[];
-}
-
-function Select({ name, label, chosen, options }: SelectProps) {
-  return (
-    <div>
-      <label htmlFor={name} className="font-semibold">{label}</label>
-      <select id={name} name={name} defaultValue={chosen ?? ''} className={INPUT}>
-        {options.map(({ id, name: words }) => (
-          <option key={id} value={id}>{words}</option>
-        ))}
-      </select>
-    </div>
   );
 }
 

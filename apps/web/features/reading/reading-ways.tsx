@@ -21,7 +21,7 @@ export function ReadingWays({ programme, choices, chosen }: ReadingWaysProps) {
   const to = (...parts: readonly string[]): string => `${pageOf(programme, 'readings', ...parts)}${query}`;
   return (
     <nav aria-label={said.title} className="not-on-paper mb-10 grid gap-x-10 gap-y-4 rounded-lg border border-line bg-sheet p-4 sm:grid-cols-3">
-      <Ways heading={said.whole} ways={[{ href: to('funnels'), words: said.funnels }, { href: to('sites'), words: said.sites }, { href: to('donors-at-risk'), words: readings.atRiskAll }, { href: to('leave-or-call'), words: said.leaveOrCall }]} />
+      <Ways heading={said.whole} ways={[{ href: to('funnels'), words: said.funnels }, { href: to('compare'), words: said.compare }, { href: to('sites'), words: said.sites }, { href: to('donors-at-risk'), words: readings.atRiskAll }, { href: to('leave-or-call'), words: said.leaveOrCall }]} />
       <Ways heading={said.species} ways={choices.taxa.map(({ id, name }) => ({ href: to('species', id), words: name }))} />
       <Ways heading={said.season} ways={choices.seasons.slice(0, MOST_SEASONS).map(({ year, name }) => ({ href: to('seasons', String(year)), words: name }))} />
     </nav>

@@ -3,7 +3,7 @@ import type { Role } from '@sprigline/contract';
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
-  | 'settings' | 'due' | 'requests' | 'workdays' | 'trace' | 'reports' | 'treatments' | 'plans';
+  | 'settings' | 'due' | 'requests' | 'workdays' | 'compare' | 'trace' | 'reports' | 'treatments' | 'plans';
 
 export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
 
@@ -46,6 +46,7 @@ const GROUPS: readonly NavGroup[] = [
     name: 'knowing',
     items: [
       { name: 'readings', path: ['readings'] },
+      { name: 'compare', path: ['readings', 'compare'] },
       { name: 'plans', path: ['plans'] },
       { name: 'trace', path: ['trace'] },
     ],

@@ -47,7 +47,7 @@ function NavWays({ programme, group }: { programme: string; group: NavGroup }) {
     <ul aria-label={t(`groups.${group.name}`)}>
       {group.items.map(({ name, path }) => (
         <li key={name}>
-          <NavLeaf href={pageOf(programme, ...path)} isExact={path.length === 0} look="nav-leaf">
+          <NavLeaf href={pageOf(programme, ...path)} isExact={path.length === 0} apart={group.items.filter((other) => other.name !== name).map((other) => pageOf(programme, ...other.path))} look="nav-leaf">
             {t(`items.${name}`)}
           </NavLeaf>
         </li>

@@ -1,11 +1,9 @@
-import type { FunnelStage } from '@sprigline/contract';
-
 interface Stretch {
   readonly lower: number;
   readonly upper: number;
 }
 
-export interface RateMarks {
+export interface ShareMarks {
   readonly rate?: number | undefined;
   /** Where the share can still end; left out where enough is decided. */
   readonly open?: Stretch | undefined;
@@ -17,18 +15,10 @@ export interface RateMarks {
 
 export const TICKS = [0, 0.25, 0.5, 0.75, 1] as const;
 
-export const marksOf = ({ survival, wilson, byDonor }: FunnelStage): RateMarks => ({
-  rate: survival?.rate,
-  open: survival?.needsRange ? survival.range : undefined,
-  alone: wilson,
-  byDonor: byDonor?.kind === 'interval' ? byDonor : undefined,
-  extremes: byDonor?.kind === 'best-and-worst' ? [byDonor.worst.rate, byDonor.best.rate] : [],
-});
-
 const at = (share: number): string => `${share * 100}%`;
 
 /** One share between none and all: what is open as a pale band, the two ranges in it, the share as an upright stroke. */
-export function RateTrack({ rate, open, alone, byDonor, extremes = [] }: RateMarks) {
+export function ShareTrack({ rate, open, alone, byDonor, extremes = [] }: ShareMarks) {
   return (
     <>
       {open && <rect x={at(open.lower)} width={at(open.upper - open.lower)} y="1" height="30" className="fill-lichen stroke-lichen-deep print:fill-none" />}
