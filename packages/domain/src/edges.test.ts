@@ -22,6 +22,7 @@ const occupancy = list(fc.record({ time: fc.nat(99), here: fc.double({ min: 0, m
   steps.map(({ time, here }) => ({ time, shares: [here, 1 - here, 0], standardErrors: [0, 0, 0], atRisk: [1, 0, 0] })).sort((a, b) => a.time - b.time),
 );
 const dice = fc.integer().map(domain.diceOf);
+const arm = list(fc.record({ rooted: count, lost: count, undecided: few, donor: fc.constantFrom('a', 'b', 'c', undefined), tray: fc.constantFrom('1', '2', '3'), also: fc.constantFrom('x', 'y', undefined) }), 8);
 const states = fc.constantFrom('a', 'b', 'c', undefined);
 
 const ASKED: Record<string, { args: fc.Arbitrary<unknown[]>; runs?: number }> = {
@@ -44,6 +45,18 @@ const ASKED: Record<string, { args: fc.Arbitrary<unknown[]>; runs?: number }> = 
   overdispersion: { args: fc.tuple(list(outcome, 8)) },
   randomisedBlocks: { args: fc.tuple(list(fc.constantFrom('p', 'q')), list(fc.constantFrom('x', 'y')), few, dice) },
   trialPower: { args: fc.tuple(fc.record({ donors: few, cuttingsEach: few }), chance, edge, dice, level, fc.constant(20)), runs: 100 },
+  commonDifference: { args: fc.tuple(list(table), level) },
+  donorDifference: { args: fc.tuple(list(outcome, 8), list(outcome, 8), level) },
+  compareArms: { args: fc.tuple(arm, arm, fc.constant(undefined), level) },
+  normalQuantile: { args: fc.tuple(share) },
+  normalTail: { args: fc.tuple(fc.double({ noNaN: true })) },
+  studentTTail: { args: fc.tuple(fc.double({ noNaN: true }), count) },
+  chiSquareTail: { args: fc.tuple(edge, count) },
+  gammaTail: { args: fc.tuple(edge, share) },
+  betaShare: { args: fc.tuple(share, count, count) },
+  betaQuantile: { args: fc.tuple(share, few, few) },
+  betaBinomial: { args: fc.tuple(few, chance) },
+  chanceOfNone: { args: fc.tuple(count, chance) },
   alleleCapture: { args: fc.tuple(count, share) },
   donorsForCapture: { args: fc.tuple(share, share) },
   heterozygosityKept: { args: fc.tuple(edge, count) },

@@ -101,7 +101,8 @@ function allowingFor(first: readonly TreeRow[], second: readonly TreeRow[], conf
   if (!term) return undefined;
   const { successes, plants } = added(outcomesOf(second));
   const share = successes / plants;
-  const more = (odds: number): number => (share * odds) / (1 - share + share * odds) - share;
+  // Nothing to be moved where all or none did it; a limit of the odds may be infinite.
+  const more = (odds: number): number => (share === 0 || share === 1 ? 0 : 1 / (1 + (1 - share) / (share * odds)) - share);
   const difference = { difference: more(term.oddsRatio), lower: more(term.lower), upper: more(term.upper) };
   return { by: 'allowing-for', difference, limitsBy: 'donors', donors: new Set([...first, ...second].map(({ donor }) => donor)).size, ...told(term) };
 }

@@ -1,5 +1,6 @@
 import { DomainError } from '../errors.ts';
 import { logBinomialMass } from './binomial-mass.ts';
+import { refuseUnlessShape } from './shape.ts';
 
 /** Halving the gap to the limit in each step, this many are never needed for counts of 10^9. */
 const STEPS = 200_000;
@@ -14,13 +15,14 @@ const STEPS = 200_000;
  * @param b second shape, above 0
  * @param y 1 - x, given apart where x is near 1
  * @returns 0 to 1; relative error about 1e-13 for shapes up to 10^4, 1e-9 for 10^9
- * @throws DomainError `numbers/not-a-shape` when a or b is not a finite number above 0
+ * @throws DomainError `numbers/not-a-shape` for a or b as `refuseUnlessShape`
  * @throws DomainError `numbers/not-a-share` when x lies outside 0 to 1
  *
  * Source: continued fraction of DLMF 8.17.22, by Lentz's method as modified by Thompson & Barnett 1986; from memory.
  */
 export function betaShare(x: number, a: number, b: number, y = 1 - x): number {
-  if (!(a > 0 && b > 0 && a < Number.POSITIVE_INFINITY && b < Number.POSITIVE_INFINITY)) throw new DomainError('numbers/not-a-shape', 'shapes are finite numbers above 0', { a, b });
+  refuseUnlessShape(a);
+  refuseUnlessShape(b);
   if (!(x >= 0 && x <= 1)) throw new DomainError('numbers/not-a-share', 'a share lies between 0 and 1', { x });
   // Beside a tiny one the other rounds to 1, and says nothing.
   if (x === 0) return 0;

@@ -1,5 +1,6 @@
 import { DomainError } from '../errors.ts';
 import { deviancePart } from './deviance-part.ts';
+import { refuseUnlessShape } from './shape.ts';
 import { stirlingError } from './stirling-error.ts';
 
 /**
@@ -8,13 +9,13 @@ import { stirlingError } from './stirling-error.ts';
  * @param x at least 0
  * @param a shape, above 0
  * @returns 0 to 1, small tails to full relative precision
- * @throws DomainError `numbers/not-a-shape` when a is not a finite number above 0
+ * @throws DomainError `numbers/not-a-shape` as `refuseUnlessShape`
  * @throws DomainError `numbers/not-a-size` when x is below 0 or no number
  *
  * Source: series DLMF 8.11.4 below the mean, continued fraction DLMF 8.9.2 above it; from memory.
  */
 export function gammaTail(x: number, a: number): number {
-  if (!(a > 0 && a < Number.POSITIVE_INFINITY)) throw new DomainError('numbers/not-a-shape', 'a shape is a finite number above 0', { a });
+  refuseUnlessShape(a);
   if (!(x >= 0)) throw new DomainError('numbers/not-a-size', 'must be a number of at least 0', { x });
   if (x === 0) return 1;
   if (x === Number.POSITIVE_INFINITY) return 0;
