@@ -37,7 +37,7 @@ export function RangeChart({ title, describedBy, points, marks }: RangeChartProp
       </svg>
       <span />
       <svg className="block h-8 w-full overflow-visible text-sm">
-        {marks.map(({ at, words }, index) => <text key={at} x={`${x(at)}%`} y="1.3em" textAnchor={x(at) < 10 ? 'start' : x(at) > 90 ? 'end' : 'middle'} className={`fill-ink-soft ${index % 2 === 0 ? '' : 'max-sm:hidden'}`}>{words}</text>)}
+        {marks.map(({ at, words }, index) => <text key={at} x={`${x(at)}%`} y="1.3em" textAnchor={x(at) < 10 ? 'start' : x(at) > 90 ? 'end' : 'middle'} className={`fill-ink-soft ${index % 3 === 0 ? '' : 'max-sm:hidden'}`}>{words}</text>)}
       </svg>
     </div>
   );

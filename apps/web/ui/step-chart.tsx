@@ -1,3 +1,4 @@
+import { scaleLinear } from 'd3-scale';
 import { useFormatter } from 'next-intl';
 import { type ShareStep, stepShape, topOf } from './step-shape.ts';
 
@@ -18,6 +19,8 @@ const LINES = [
   { dash: '1 3', width: 2, colour: 'stroke-berry' }, { dash: '8 2 2 2 2 2', width: 1.5, colour: 'stroke-ink' },
 ] as const;
 const BANDS = ['fill-juniper/15', 'fill-rust/15'] as const;
+/** About so many lines lie behind the picture, at round shares. */
+const HEIGHTS = 4;
 /** More bands would lie on each other. */
 const MOST_BANDS = BANDS.length;
 const lineOf = (at: number) => LINES[at % LINES.length] ?? LINES[0];
@@ -40,7 +43,7 @@ export function StepChart({ title, describedBy, series, width, marks, unit, coun
   const { number } = useFormatter();
   const top = topOf(series);
   const shapes = series.map(({ steps, until }) => stepShape(steps, until, width, top));
-  const heights = [0, 0.25, 0.5, 0.75, 1].map((part) => part * top);
+  const heights = scaleLinear([0, top], [0, 1]).ticks(HEIGHTS);
   return (
     <div>
       {series.length > 1 && <StepKey series={series} />}

@@ -1,7 +1,7 @@
 import { studentTQuantile } from '../survival/student-t-quantile.ts';
 import { normalQuantile } from '../distribution/normal.ts';
 import { DONORS_NEEDED } from '../survival/donor-ratio-interval.ts';
-import { cameLate, type CurveMethod, type CuttingsOf, methodFor, occupancyOf, rootingShares, type RootingShares, WEEK } from './rooting-shares.ts';
+import { cameLate, type CurveMethod, type CuttingsOf, methodFor, occupancyOf, onDaysSeen, rootingShares, type RootingShares, WEEK } from './rooting-shares.ts';
 
 export interface RootingStep extends RootingShares {
   /** Two-sided limits of `rooted`; missing where it is nothing, or all, and where nothing can be said. */
@@ -37,7 +37,7 @@ const MOST_PARTS = 20;
  * Share of cuttings that have rooted, week by week since sticking, with losses as the other end.
  *
  * Limits come from leaving out one tree after the other, or one part of twenty (delete-a-group jackknife), on the log odds
- * of the share, with Student's t on the parts - 1. With fewer than five trees they are those of cuttings that fare
+ * of the share, with Student's t on the parts - 1; how far the parts lie apart is read from the days seen, which needs no rounds. With fewer than five trees they are those of cuttings that fare
  * each by itself. A limit of a time is where the limit of the curve crosses a half.
  *
  * @param rows of cuttings; those that nobody has seen since they came are left out, and the few that came late, up to one in twenty,
@@ -58,7 +58,7 @@ export function rootingCurve(rows: readonly CuttingsOf[], confidence = 0.95): Ro
   if (!last) return { method, isConverged, limitsBy: 'cuttings', steps: [], neither: 1 };
 
   const parts = partsOf(seen);
-  const spread = parts.length < DONORS_NEEDED ? spreadOfCuttings(shares, seen, confidence) : spreadOfParts(shares, parts, seen, method, confidence);
+  const spread = parts.length < DONORS_NEEDED ? spreadOfCuttings(shares, seen, confidence) : spreadOfParts(shares, parts, seen, confidence);
   const steps = shares.map((step, at) => ({ ...step, ...limitsOn(step.rooted, spread.ofAll[at] ?? 0) }));
   const ofRooting = shares.map((step, at) => ({ ...step, rooted: step.rooted / last.rooted, ...limitsOn(step.rooted / last.rooted, spread.ofRooting[at] ?? 0) }));
   const [halfOfRooting, halfOfAll] = [last.rooted > 0 ? halfOf(ofRooting) : undefined, halfOf(steps)];
@@ -82,11 +82,12 @@ function partsOf(rows: readonly CuttingsOf[]): ReadonlySet<string>[] {
   return parts;
 }
 
-function spreadOfParts(shares: readonly RootingShares[], parts: readonly ReadonlySet<string>[], rows: readonly CuttingsOf[], method: CurveMethod, confidence: number): Spread {
-  const without = parts.map((part) => rootingShares(rows.filter(({ unit }) => !part.has(unit)), method).shares);
+function spreadOfParts(shares: readonly RootingShares[], parts: readonly ReadonlySet<string>[], rows: readonly CuttingsOf[], confidence: number): Spread {
+  const without = parts.map((part) => onDaysSeen(rows.filter(({ unit }) => !part.has(unit))));
+  const all = onDaysSeen(rows);
   const t = studentTQuantile((1 + confidence) / 2, parts.length - 1);
   const width = (of: (shares: readonly RootingShares[], week: number) => number, week: number): number => {
-    const whole = of(shares, week);
+    const whole = of(all, week);
     const squares = without.reduce((sum, one) => sum + (of(one, week) - whole) ** 2, 0);
     return t * Math.sqrt(((parts.length - 1) / parts.length) * squares);
   };

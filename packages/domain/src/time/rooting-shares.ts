@@ -86,7 +86,8 @@ export const occupancyOf = (rows: readonly FollowedCuttings[]) => {
   return stays.length === 0 ? [] : stateOccupancy(stays, STATES);
 };
 
-const onDaysSeen = (rows: readonly FollowedCuttings[]): RootingShares[] =>
+/** Shares on the days on which they were seen. */
+export const onDaysSeen = (rows: readonly FollowedCuttings[]): RootingShares[] =>
   occupancyOf(rows).map(({ time, shares: [, rooted = 0, lost = 0] }) => ({ week: time, since: time, rooted, lost }));
 
 /** Cuttings still waiting and watched after so many weeks: what the curve rests on from there on. */

@@ -22,8 +22,8 @@ export interface TwoEnds {
   readonly iterations: number;
 }
 
-/** At this the log likelihood of a thousand plants could still rise by a thousandth. */
-const ENOUGH = 1e-6;
+/** At this the log likelihood of a thousand plants could still rise by a hundredth. */
+const ENOUGH = 1e-5;
 
 /**
  * How many met which of two competing ends when, if each was only seen before and after.
