@@ -21,7 +21,7 @@ export interface Paper {
  * The web app's own makers of PDFs, asking this API. They run as they stand; only what the framework tells them is
  * told by hand: who asks, and the words of the language.
  *
- * @param known by the noun before an id, what to put there
+ * @param known by the kind of paper, or by the noun before an id, what to put there
  */
 export async function paperFrom(api: TestApi, known: Readonly<Record<string, string>>): Promise<Paper> {
   let asking: Record<string, string> = {};
@@ -34,7 +34,7 @@ export async function paperFrom(api: TestApi, known: Readonly<Record<string, str
     ask: async (kind, query, headers) => {
       asking = headers;
       const { GET } = (await import(`${PAGES}/${files.find((file) => kindOf(file) === kind) ?? ''}`)) as { GET: Handler };
-      const id = known[kind.split('/')[0] ?? ''] ?? '';
+      const id = known[kind] ?? known[kind.split('/')[0] ?? ''] ?? '';
       try {
         const answer = await GET(new Request(`http://localhost/programmes/harrowdale/${kind}?${query}`), { params: Promise.resolve({ programme: 'harrowdale', id }) });
         return pdfText(Buffer.from(await answer.arrayBuffer()));
