@@ -20,6 +20,11 @@ test('says what is unusual, why, on what it rests, and what others got', () => {
   expect(words).toMatchObject({ about: 'Length', says: '9 cm is shorter than the usual 10 to 20 cm.', rests: 'what is published of Juniperus communis', trees: 'Concerns CR-01, CR-05.', others: ['Of your own like these, 4 of 40 rooted (10\u00a0%), of 2 trees.'] });
 });
 
+test('one value is told once, several from the least to the most', () => {
+  const within = (most: number) => opinionSaid(opinion({ says: 'within', facts: { ...FACTS, least: 12, most } }), undefined, said, t).says;
+  expect([within(12), within(14)]).toEqual(['12 cm, where 10 to 20 cm is usual.', '12 to 14 cm, where 10 to 20 cm is usual.']);
+});
+
 test('a comparison names what it is mixed up with', () => {
   expect(opinionSaid(opinion({ about: 'comparison', says: 'cannot-answer' }), undefined, said, t).says).toContain('each recipe has other trees; each recipe has its own tray');
 });

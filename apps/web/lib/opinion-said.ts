@@ -23,10 +23,12 @@ export interface OpinionSaid {
 export function opinionSaid({ about, verdict, basis, says, donors, facts, like, unlike }: Opinion, species: string | undefined, said: Said, t: Translate): OpinionSaid {
   const mixedUp = String(facts['mixedUpWith'] ?? '').split(' ').flatMap((one) => said.mixedUp[one as keyof Said['mixedUp']] ?? []).join('; ');
   const others = [like && t('like', { ...like, share: percent(like.goneOn / like.settled) }), unlike && t('unlike', { ...unlike, share: percent(unlike.goneOn / unlike.settled) })];
+  const ends = { least: Number(facts['least'] ?? 0), most: Number(facts['most'] ?? 0) };
+  const seen = ends.least === ends.most ? t('one', ends) : t('range', ends);
   return {
     key: about, verdict, about: said.about[about],
     // The API tells which words; each is in the message file, which a test looks through.
-    says: verdict === 'not-told' ? '' : t(`says.${about}.${says}` as 'says.medium.unknown', { ...facts, mixedUp, medium: String(facts['medium'] ?? '') }),
+    says: verdict === 'not-told' ? '' : t(`says.${about}.${says}` as 'says.medium.unknown', { ...facts, mixedUp, seen, medium: String(facts['medium'] ?? '') }),
     why: said.matters[about], rests: t(`basis.${basis}`, { species: species ?? '' }),
     others: others.flatMap((one) => one ?? []),
     trees: donors.length === 0 ? undefined : t('trees', { trees: donors.join(', ') }),

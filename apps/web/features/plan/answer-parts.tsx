@@ -24,15 +24,18 @@ export function AnswerHead({ wanted, answer, trees, site }: AnswerPartsProps) {
   );
 }
 
+/** @param of what the table is of, since a plan has several */
+const captionOf = (what: string, of: string): string => `${what}: ${of}`;
+
 /** What each stage has to begin with, and the shares that it rests on. */
-export function StagesTable({ answer: { needed, steps, rooting } }: { answer: Answer }) {
+export function StagesTable({ answer: { needed, steps, rooting }, of }: { answer: Answer; of: string }) {
   const { plans: said, words } = useMessages();
   const t = useTranslations('plans');
   const { stageColumns: heads } = said;
   const rates = [{ stage: 'cutting' as const, rate: rooting.mean, goneOn: rooting.goneOn, settled: rooting.settled, prior: rooting.prior.mean }, ...steps.map(({ from, ...step }) => ({ stage: from, ...step }))];
   return (
     <Table
-      caption={said.stagesTitle} isStacked rows={rates} keyOf={({ stage }) => stage}
+      caption={captionOf(said.stagesTitle, of)} isStacked rows={rates} keyOf={({ stage }) => stage}
       columns={[
         { head: heads.stage, cell: ({ stage }) => words.stage[stage] },
         { head: heads.plants, isNumber: true, cell: ({ stage }) => needed?.stages.find((one) => one.stage === stage)?.plants },
@@ -45,7 +48,7 @@ export function StagesTable({ answer: { needed, steps, rooting } }: { answer: An
 }
 
 /** One more tree, or as many more cuttings. */
-export function BetsTable({ answer }: { answer: Answer }) {
+export function BetsTable({ answer, of }: { answer: Answer; of: string }) {
   const { plans: said } = useMessages();
   const { bets } = answer;
   if (!bets) return null;
@@ -54,7 +57,7 @@ export function BetsTable({ answer }: { answer: Answer }) {
   return (
     <div>
       <Table
-        caption={said.bets} isStacked rows={rows} keyOf={({ way }) => way}
+        caption={captionOf(said.bets, of)} isStacked rows={rows} keyOf={({ way }) => way}
         columns={[
           { head: heads.way, cell: ({ way }) => said.betWays[way] },
           { head: heads.trees, isNumber: true, cell: ({ trees }) => trees },

@@ -10,20 +10,21 @@ import { AnswerHead, BetsTable, StagesTable, Worked } from './answer-parts.tsx';
 type Tree = SharedTarget['answer']['trees'][number];
 
 /** One target as people outside see it. */
-export function SharedTargetPart({ target, children }: { target: SharedTarget; children: ReactNode }) {
+export function SharedTargetPart({ target, number: at, children }: { target: SharedTarget; /** Which one of the plan it is, since its stand may have no name here. */ number: number; children: ReactNode }) {
   const { plans: said } = useMessages();
   const t = useTranslations('plans');
   const { answer, stand, taxon } = target;
   const { treeColumns: heads, shared } = said;
   const isCompared = answer.trees.some(({ ofOther }) => ofOther > 0);
+  const name = stand === null ? t('targetAny', { taxon, n: at }) : t('targetOf', { taxon, stand });
   return (
-    <Section heading={stand === null ? t('targetAny', { taxon }) : t('targetOf', { taxon, stand })}>
+    <Section heading={name}>
       <AnswerHead wanted={target} answer={answer} trees={answer.trees.length} />
       <div className="grid gap-6">
         <div><h3 className="mb-1 font-semibold">{shared.how}</h3><Facts facts={factsOf(target, said, t)} /></div>
         {children}
         <Table
-          caption={said.treesTitle} isStacked rows={answer.trees} keyOf={({ number }) => String(number)}
+          caption={`${said.treesTitle}: ${name}`} isStacked rows={answer.trees} keyOf={({ number }) => String(number)}
           columns={[
             { head: heads.tree, cell: ({ number }) => t('shared.tree', { n: number }) },
             ...(answer.bets ? [{ head: heads.cuttings, isNumber: true, cell: ({ cuttings }: Tree) => cuttings }] : []),
@@ -31,8 +32,8 @@ export function SharedTargetPart({ target, children }: { target: SharedTarget; c
             { head: heads.age, cell: ({ age }) => age && shared.ages[age] },
           ]}
         />
-        <StagesTable answer={answer} />
-        <BetsTable answer={answer} />
+        <StagesTable answer={answer} of={name} />
+        <BetsTable answer={answer} of={name} />
         <Worked answer={answer} />
         <p className="text-sm text-ink-soft">{t('figuresOn', { day: sayDay(target.figuresOn) })}</p>
       </div>

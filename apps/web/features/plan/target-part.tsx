@@ -25,19 +25,20 @@ export function TargetPart({ programme, planId, target, isDesk, children }: Targ
   const { plans: said } = useMessages();
   const t = useTranslations('plans');
   const { answer, stand, taxon, site } = target;
+  const name = t('targetOf', { taxon: taxon.name, stand: stand.name });
   const left = answer.treesInAll - answer.trees.length;
   return (
-    <Section heading={t('targetOf', { taxon: taxon.name, stand: stand.name })}>
+    <Section heading={name}>
       <AnswerHead wanted={target} answer={answer} trees={answer.trees.length} site={site?.name} />
       <div className="grid gap-6">
-        <TreesTable programme={programme} trees={answer.trees} isCompared={target.otherRecipeVersionId !== null} hasAnswer={answer.bets !== null} />
+        <TreesTable of={name} programme={programme} trees={answer.trees} isCompared={target.otherRecipeVersionId !== null} hasAnswer={answer.bets !== null} />
         {left > 0 && <p className="-mt-4 text-sm text-ink-soft">{t('left', { n: left })}</p>}
         {children}
         <details>
           <summary className="min-h-8 cursor-pointer py-1 underline">{said.stagesTitle}</summary>
-          <div className="mt-2"><StagesTable answer={answer} /></div>
+          <div className="mt-2"><StagesTable answer={answer} of={name} /></div>
         </details>
-        <BetsTable answer={answer} />
+        <BetsTable answer={answer} of={name} />
         <Worked answer={answer} />
         <p className="text-sm text-ink-soft">{t('figuresOn', { day: sayDay(target.figuresOn) })}</p>
         {isDesk && (
@@ -52,19 +53,20 @@ export function TargetPart({ programme, planId, target, isDesk, children }: Targ
 }
 
 interface TreesTableProps {
+  readonly of: string;
   readonly programme: string;
   readonly trees: readonly PlannedTree[];
   readonly isCompared: boolean;
   readonly hasAnswer: boolean;
 }
 
-function TreesTable({ programme, trees, isCompared, hasAnswer }: TreesTableProps) {
+function TreesTable({ of, programme, trees, isCompared, hasAnswer }: TreesTableProps) {
   const { plans: said } = useMessages();
   const t = useTranslations('plans');
   const heads = said.treeColumns;
   return (
     <Table
-      caption={said.treesTitle} isStacked rows={trees} keyOf={({ donorId }) => donorId}
+      caption={`${said.treesTitle}: ${of}`} isStacked rows={trees} keyOf={({ donorId }) => donorId}
       columns={[
         { head: heads.tree, cell: ({ treeId, label }) => <RowLink href={pageOf(programme, 'donor-trees', treeId)}>{label}</RowLink> },
         ...(hasAnswer ? [{ head: heads.cuttings, isNumber: true, cell: ({ cuttings }: PlannedTree) => <strong>{cuttings}</strong> }] : []),

@@ -21,14 +21,17 @@ export function OpinionList({ opinions, species }: { opinions: readonly Opinion[
   );
 }
 
-function Unusual({ words: { about, says, why, rests, others, trees } }: { words: OpinionSaid }) {
+/** What own cuttings can be told apart by afterwards. */
+const HAVE_OTHERS: ReadonlySet<Opinion['about']> = new Set(['length', 'medium', 'hormone', 'donor-age']);
+
+function Unusual({ words: { key, about, says, why, rests, others, trees } }: { words: OpinionSaid }) {
   const { secondOpinion: said } = useMessages();
   return (
     <div className="rounded-md border border-line bg-sheet p-4">
       <p className="flex flex-wrap items-center gap-x-3 gap-y-1"><Flag tone="look">{said.unusual}</Flag><strong>{about}</strong></p>
       <p className="mt-2">{says} {trees}</p>
       <p className="mt-1 text-ink-soft">{why}</p>
-      <p className="mt-2 text-sm">{others.length === 0 ? said.noOthers : others.join(' ')}</p>
+      {HAVE_OTHERS.has(key) && <p className="mt-2 text-sm">{others.length === 0 ? said.noOthers : others.join(' ')}</p>}
       <p className="text-sm text-ink-soft">{said.rests}: {rests}.</p>
     </div>
   );

@@ -9,6 +9,8 @@ export type AgeClass = 'juvenile' | 'young' | 'mature' | 'old';
 const FEW_YEARS = 5;
 const TEN = 10;
 const HUNDRED = 100;
+/** Own old trees that root at least so often as the younger ones root nearly as well. A working rule. */
+const NEARLY = 0.8;
 
 type Band = 'few-years' | 'to-ten' | 'to-hundred' | 'over-hundred';
 
@@ -23,7 +25,7 @@ function bandOf({ ageYears, ageClass }: Pick<StickingLine, 'ageYears' | 'ageClas
 /**
  * Donor trees so old that rooting is rare.
  *
- * Over a hundred years is unusual by common practice, unless own cuttings of such trees, enough of them, rooted at least
+ * Over a hundred years is unusual by common practice, unless own cuttings of such trees, enough of them, rooted nearly
  * as often as those of younger ones. Source of the fall with age: Girouard RM 1974, N. Z. J. For. Sci. 4:140-149 (spruce);
  * Libby WJ, Conkle MT 1966, For. Sci. 12:484-502 (Monterey pine).
  */
@@ -36,9 +38,9 @@ export function ageOpinion({ lines, past }: SecondOpinionQuestion): Opinion {
   if (old.length === 0) return { about: 'donor-age', verdict: 'usual', basis: 'common-practice', says: 'young-enough', donors: [], facts, like: sides.unlike, unlike: sides.like };
 
   const { like, unlike } = sides;
-  const isProven = isHeard(like) && isHeard(unlike) && like.goneOn * unlike.settled >= unlike.goneOn * like.settled;
-  if (isProven) return { about: 'donor-age', verdict: 'usual', basis: 'own-history', says: 'old-roots-as-well', donors: labelsOf(old), facts, ...sides };
-  return { about: 'donor-age', verdict: 'unusual', basis: isHeard(like) && isHeard(unlike) ? 'own-history' : 'common-practice', says: 'old', donors: labelsOf(old), facts, ...sides };
+  const isOwn = isHeard(like) && isHeard(unlike);
+  if (isOwn && like.goneOn * unlike.settled >= NEARLY * unlike.goneOn * like.settled) return { about: 'donor-age', verdict: 'usual', basis: 'own-history', says: 'old-roots-as-well', donors: labelsOf(old), facts, ...sides };
+  return { about: 'donor-age', verdict: 'unusual', basis: isOwn ? 'own-history' : 'common-practice', says: isOwn ? 'old-roots-less' : 'old', donors: labelsOf(old), facts, ...sides };
 }
 
 const count = (lines: readonly StickingLine[], band: Band): number => new Set(lines.filter((line) => bandOf(line) === band).map(({ donorId }) => donorId)).size;

@@ -23,12 +23,12 @@ export default async function SharedPlanPage({ params }: { params: Promise<{ tok
   const { programme, seasonName, rootedMeans, expiresAt, targets } = plan.body;
   return (
     <div className="mx-auto max-w-5xl px-4 py-8">
-      <p className="mb-6 flex items-center gap-3 text-lg font-semibold"><Mark />{shell.name}</p>
+      <header className="mb-6 flex items-center gap-3 text-lg font-semibold"><Mark />{shell.name}</header>
       <main id="main" tabIndex={-1} className="outline-none">
         <PageHeading lead={t('lead', { programme, day: sayDay(expiresAt.slice(0, 10)) })}>{t('heading', { season: seasonName })}</PageHeading>
         <div className="mb-8 grid gap-4"><p>{t('rooted', { means: rootedMeans })}</p><Caution>{said.caution}</Caution></div>
         {targets.map((target, at) => (
-          <SharedTargetPart key={at} target={target}>
+          <SharedTargetPart key={at} number={at + 1} target={target}>
             <div><h3 className="mb-2 font-semibold">{secondOpinion.title}</h3><OpinionList opinions={target.answer.opinions} species={target.answer.species?.name} /></div>
           </SharedTargetPart>
         ))}
