@@ -24,7 +24,7 @@ export function AnswerHead({ wanted, answer, trees, site }: AnswerPartsProps) {
   );
 }
 
-/** @param of what the table is of, since a plan has several */
+/** A plan has several tables of a kind: each says of which stand it is. */
 const captionOf = (what: string, of: string): string => `${what}: ${of}`;
 
 /** What each stage has to begin with, and the shares that it rests on. */
