@@ -15,7 +15,7 @@ export default {
   concurrency: 1,
   // A fault that keeps a halving from ending is found soon.
   timeoutMS: 1_500,
-  reporters: ['clear-text', 'json'],
+  reporters: ['progress-append-only', 'clear-text', 'json'],
   jsonReporter: { fileName: 'test-results/mutation.json' },
   thresholds: { high: 95, low: 85, break: 85 },
   ignorePatterns: ['apps', 'prisma', 'docker', 'test/e2e', 'test/year', '**/dist', '.ci'],
