@@ -4,8 +4,8 @@ import { defineConfig } from '@playwright/test';
 export default defineConfig({
   testDir: 'e2e',
   globalSetup: './e2e/product/start-product.ts',
-  // One product with one demo programme serves them all: journeys follow each other.
-  workers: 1,
+  // Two lanes, each with a product and a demo of its own; within a lane journeys follow each other.
+  workers: 2,
   fullyParallel: false,
   retries: 0,
   forbidOnly: true,

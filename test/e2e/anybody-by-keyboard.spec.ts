@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
+import { complaintsOf, demoUrl, HARROWDALE, passwordOf, signIn } from './product/people.ts';
 
 /** A person gives up long before. */
 const MOST_STOPS = 120;
@@ -34,7 +34,7 @@ test('signs in, logs one count and saves it, with the keyboard alone', async ({ 
   await tabTo(page, page.getByLabel('E-mail'));
   await page.keyboard.type('volunteer@harrowdale.example');
   await tabTo(page, page.getByLabel('Password', { exact: true }));
-  await page.keyboard.type(process.env['E2E_VOLUNTEER'] ?? '');
+  await page.keyboard.type(passwordOf('volunteer'));
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Good to have you here');
 

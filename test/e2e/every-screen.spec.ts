@@ -47,21 +47,22 @@ async function aboutOne(page: Page): Promise<string[]> {
   return found;
 }
 
+// Nothing is written here: each lane takes one of the two.
+test.describe.configure({ mode: 'parallel' });
+
 for (const { name, viewport, colorScheme, runOnly } of [
   { name: 'wide and light', viewport: { width: 1280, height: 900 }, colorScheme: 'light' as const, runOnly: ALL },
   { name: 'narrow and dark', viewport: { width: 320, height: 740 }, colorScheme: 'dark' as const, runOnly: AS_SEEN },
 ]) {
-  test(`every screen is fit for everybody, ${name}`, async ({ browser }) => {
-    test.setTimeout(900_000);
-    const context = await browser.newContext({ viewport, colorScheme });
-    const first = await context.newPage();
-    await signIn(first, 'coordinator');
-    const waiting = [...SCREENS, ...(await aboutOne(first))];
-    // Nothing is written here: two windows of one person look at the screens side by side.
-    await Promise.all([first, await context.newPage()].map(async (page) => {
+  test.describe(() => {
+    test.use({ viewport, colorScheme });
+
+    test(`every screen is fit for everybody, ${name}`, async ({ page }) => {
+      test.setTimeout(900_000);
+      await signIn(page, 'coordinator');
       const complaints = complaintsOf(page);
-      for (let screen = waiting.shift(); screen !== undefined; screen = waiting.shift()) await judge(page, screen, runOnly);
+      for (const screen of [...SCREENS, ...(await aboutOne(page))]) await judge(page, screen, runOnly);
       expect(complaints).toEqual([]);
-    }));
+    });
   });
 }

@@ -2,13 +2,30 @@ import { expect, type Page } from '@playwright/test';
 
 export const HARROWDALE = '/programmes/harrowdale';
 
-export const demoUrl = (): string => process.env['E2E_URL'] ?? '';
+export const PEOPLE = ['coordinator', 'volunteer', 'partner', 'owner'] as const;
+
+type Person = (typeof PEOPLE)[number];
+
+/** A product with the demo, which no journey of another lane touches. */
+export interface Demo {
+  readonly url: string;
+  readonly passwords: Readonly<Record<string, string>>;
+}
+
+function demo(): Demo {
+  const demos = JSON.parse(process.env['E2E_DEMOS'] ?? '[]') as Demo[];
+  return demos[Number(process.env['TEST_PARALLEL_INDEX'] ?? 0)] ?? { url: '', passwords: {} };
+}
+
+export const demoUrl = (): string => demo().url;
+
+export const passwordOf = (who: Person): string => demo().passwords[who] ?? '';
 
 /** Signs in at the door of the demo. */
-export async function signIn(page: Page, who: 'coordinator' | 'volunteer' | 'partner' | 'owner'): Promise<void> {
+export async function signIn(page: Page, who: Person): Promise<void> {
   await page.goto(`${demoUrl()}/sign-in`);
   await page.getByLabel('E-mail').fill(`${who}@harrowdale.example`);
-  await page.getByLabel('Password', { exact: true }).fill(process.env[`E2E_${who.toUpperCase()}`] ?? '');
+  await page.getByLabel('Password', { exact: true }).fill(passwordOf(who));
   await page.getByRole('button', { name: 'Sign in' }).click();
   // Whoever works in several programmes chooses first.
   await expect(page.getByRole('heading', { level: 1 })).toContainText(/Good to have you here|Choose a programme/);

@@ -3,6 +3,8 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { FullConfig } from '@playwright/test';
+import { type Demo, PEOPLE } from './people.ts';
 
 /** First start of a data folder: the database is made, migrated, and the demo loaded. */
 const PATIENCE_MS = 240_000;
@@ -16,27 +18,35 @@ interface Product {
 }
 
 /**
- * Starts two products as their users would, each with data of its own: one with the
- * demo, one empty. Tells the journeys where they are and how to sign in.
+ * Starts the products as their users would, each with data of its own: one with the demo for each lane
+ * of journeys, and an empty one. Tells the journeys where they are and how to sign in.
  *
  * @returns how to stop them
  */
-export default async function startProduct(): Promise<() => Promise<void>> {
+export default async function startProduct({ workers }: FullConfig): Promise<() => Promise<void>> {
   const folder = mkdtempSync(join(tmpdir(), 'sprigline-e2e-'));
   // As root, PostgreSQL runs as somebody else, who has to get in.
   chmodSync(folder, 0o755);
-  const demo = await start([], join(folder, 'demo'), 'owner@');
-  const empty = await start(['--', '--empty'], join(folder, 'empty'), '/set-up/');
+  // The first one builds what has changed; only then the others come.
+  const first = await start([], join(folder, 'demo-0'), 'owner@');
+  const [empty, ...others] = await Promise.all([
+    start(['--', '--empty'], join(folder, 'empty'), '/set-up/'),
+    ...Array.from({ length: workers - 1 }, (_, lane) => start([], join(folder, `demo-${lane + 1}`), 'owner@')),
+  ]);
 
-  process.env['E2E_URL'] = addressIn(demo.said);
-  for (const who of ['coordinator', 'volunteer', 'partner', 'owner']) process.env[`E2E_${who.toUpperCase()}`] = wordAfter(`${who}@harrowdale.example`, demo.said);
+  process.env['E2E_DEMOS'] = JSON.stringify([first, ...others].map(({ said }) => demoOf(said)));
   process.env['E2E_SETUP_LINK'] = /http\S+\/set-up\/\S+/.exec(empty.said)?.[0] ?? '';
 
   return async () => {
-    await Promise.all([demo, empty].map(({ child }) => stopped(child)));
+    await Promise.all([first, ...others, empty].map(({ child }) => stopped(child)));
     rmSync(folder, { recursive: true, force: true });
   };
 }
+
+const demoOf = (said: string): Demo => ({
+  url: addressIn(said),
+  passwords: Object.fromEntries(PEOPLE.map((who) => [who, wordAfter(`${who}@harrowdale.example`, said)])),
+});
 
 async function start(flags: readonly string[], dataDir: string, until: string): Promise<Product> {
   const child = spawn('npm', ['start', '--silent', ...flags], {
