@@ -24,7 +24,7 @@ export function SharesTable({ groups, by }: { groups: readonly ComparedGroup[]; 
         { head: said.lost, isNumber: true, cell: ({ lost }) => number(lost) },
         { head: said.undecided, isNumber: true, cell: ({ undecided }) => number(undecided) },
         { head: said.donors, isNumber: true, cell: ({ donors }) => number(donors) },
-        { head: said.trays, isNumber: true, cell: ({ trays }) => number(trays) },
+        { head: said.trays, isNumber: true, cell: ({ trays }) => trays > 0 && number(trays) },
         { head: said.share, cell: (group) => <Share group={group} /> },
         { head: said.alone, isNumber: true, cell: ({ wilson }) => wilson && <span className="whitespace-nowrap">{percentRange(wilson)}</span> },
         { head: said.byDonor, isNumber: true, cell: (group) => <ByDonor group={group} /> },
@@ -63,6 +63,7 @@ function ByDonor({ group: { byDonor, donorsDiffer } }: { group: ComparedGroup })
     );
   }
   const { best, worst, because } = byDonor;
+  if (best.donorId === worst.donorId && byDonor.donors === 1) return t('onlyTree', { label: best.label });
   if (because === 'donors-all-alike') return t('alike');
   return t('best', { label: best.label, successes: best.successes, plants: best.plants, worstLabel: worst.label, worstSuccesses: worst.successes, worstPlants: worst.plants });
 }
