@@ -21,9 +21,18 @@ describe('plants in pots ahead', () => {
     expect(ahead('potted', 50, [0, 30])).toEqual([12, 12]);
   });
 
-  test('limits worked by hand: those of 12 plants with a chance of a half, 1.2816 x the root of 3 either way', () => {
+  test('limits worked by hand: 12 plants with a chance of a half vary by 3, and what a hundred told of that chance by 36/100 more', () => {
     const [told] = stockForecast([stay('cutting', 0, 70, 12)], PAST, NO_PRIOR, 70, [210]);
-    expect(told).toMatchObject({ lower: expect.closeTo(6 - 1.2815515655 * Math.sqrt(3), 3), upper: expect.closeTo(6 + 1.2815515655 * Math.sqrt(3), 3) });
+    expect(told).toMatchObject({ lower: expect.closeTo(6 - 1.2815515655 * Math.sqrt(3.36), 3), upper: expect.closeTo(6 + 1.2815515655 * Math.sqrt(3.36), 3) });
+  });
+
+  test('the fewer trees have told, the wider', () => {
+    const widthBy = (units: readonly string[]): number => {
+      const past = units.flatMap((unit) => PAST.map((one) => ({ ...one, unit, plants: one.plants / units.length })));
+      const [told] = stockForecast([stay('cutting', 0, 70, 12)], past, { mean: 0.5, likeness: 0.2, plants: 20 }, 70, [210]);
+      return (told?.upper ?? 0) - (told?.lower ?? 0);
+    };
+    expect(widthBy(['A', 'B'])).toBeGreaterThan(widthBy([...'ABCDEFGHIJ']));
   });
 
   test('without any history the prior speaks, and none is in a pot before a year', () => {

@@ -21,19 +21,24 @@ const PRIOR = { parts: 12, linerDays: 180, linerShare: 0.9, pottedDays: 1_095 };
  * How many of the plants that are here will stand in pots, or be planted out of them, after so many days.
  *
  * Each plant is followed on as plants of the same stage and age went on before: Aalen-Johansen from that age on, the prior's
- * plants among them. Plants of one tree fare together, trees by themselves. Limits are those of a normal distribution
- * of the sum, cut off at 0 and at all plants. What is not stuck yet is not in it.
+ * plants among them. Plants of one tree fare together, trees by themselves; and how plants fare is known only as well as the
+ * trees of the past can tell, an error that all plants share. Limits are those of a normal distribution of the sum, cut off
+ * at 0 and at all plants. What is not stuck yet is not in it.
  *
  * @param here stays that are open today
  * @param past stays of the same species, as far as they were known
  * @param today a day number
  * @param ahead days from today
  * @throws DomainError `survival/not-a-level`; as `fitVaryingChance` and `stateOccupancy`
+ *
+ * Source: the weight of a history of clusters by Kish L (1965) Survey Sampling, 8.2; from memory.
  */
 export function stockForecast(here: readonly DatedStay[], past: readonly DatedStay[], prior: Prior, today: number, ahead: readonly number[], confidence = 0.8): ForecastAt[] {
   refuseUnlessConfidence(confidence);
   const history = inWeeks([...past, ...priorStays(prior)]);
-  const { likeness } = fitVaryingChance(outcomesOf(past), prior);
+  const outcomes = outcomesOf(past);
+  const { likeness } = fitVaryingChance(outcomes, prior);
+  const known = prior.plants + outcomes.reduce((sum, { plants }) => sum + plants / (1 + (plants - 1) * likeness), 0);
   const z = normalQuantile((1 + confidence) / 2);
   const curves = new Map<string, readonly Occupancy[]>();
   const curveFrom = (state: StageStay['state'], age: number): readonly Occupancy[] => {
@@ -54,8 +59,9 @@ export function stockForecast(here: readonly DatedStay[], past: readonly DatedSt
       const sum = ofUnits.get(unit) ?? { alone: 0, together: 0 };
       ofUnits.set(unit, { alone: sum.alone + plants * spread * spread, together: sum.together + plants * spread });
     }
-    const variance = [...ofUnits.values()].reduce((sum, { alone, together }) => sum + (1 - likeness) * alone + likeness * together * together, 0);
-    const width = z * Math.sqrt(variance);
+    const ofPlants = [...ofUnits.values()].reduce((sum, { alone, together }) => sum + (1 - likeness) * alone + likeness * together * together, 0);
+    const ofHistory = [...ofUnits.values()].reduce((sum, { together }) => sum + together, 0) ** 2 / known;
+    const width = z * Math.sqrt(ofPlants + ofHistory);
     return { days, expected, lower: Math.max(0, expected - width), upper: Math.min(all, expected + width) };
   });
 }
