@@ -8,7 +8,7 @@ const FOLDER = process.env['PICTURES'] === 'keep' ? join(import.meta.dirname, 'p
 const open = (page: Page, path: string) => page.goto(`${demoUrl()}${HARROWDALE}${path}`);
 const take = (page: Page, name: string) => page.screenshot({ path: join(FOLDER, `${name}.png`) });
 
-test('the desk has screens worth showing: home, a batch with its family line, what survives, a sheet', async ({ page }) => {
+test('the desk has screens worth showing: home, a batch with its family line, what survives, what made a difference, a plan, a sheet', async ({ page }) => {
   await signIn(page, 'coordinator');
   await open(page, '');
   await take(page, 'home');
@@ -19,6 +19,13 @@ test('the desk has screens worth showing: home, a batch with its family line, wh
   await open(page, '/readings/funnels');
   await page.getByRole('heading', { name: 'Corran Ridge' }).scrollIntoViewIfNeeded();
   await take(page, 'readings');
+  await open(page, '/readings/compare');
+  await page.getByRole('heading', { name: 'How many rooted' }).scrollIntoViewIfNeeded();
+  await take(page, 'compare');
+  await open(page, '/plans');
+  await page.getByRole('link', { name: /^Sticking in autumn/ }).click();
+  await expect(page.getByRole('heading', { level: 1, name: /^Sticking in autumn/ })).toBeVisible();
+  await take(page, 'plan');
   await open(page, '/import');
   await page.getByLabel('The sheet, as a CSV file').setInputFiles(join(import.meta.dirname, '../fixtures/not-ok/rooted-above-alive.csv'));
   await page.getByRole('button', { name: 'Read the sheet' }).click();
