@@ -3,6 +3,7 @@ import type { ReadingFilter } from '@sprigline/contract';
 import type { Stage, StageBatch } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { chosenStickings } from '../reading/chosen-stickings.queries.ts';
+import { LAST_STICKINGS } from '../time-to-root/followed.queries.ts';
 
 type Moved = readonly [entryId: string, day: number, effect: StageBatch['movements'][number]['effect'], n: number, toStage: Stage | null, undoes: string | null];
 
@@ -24,9 +25,6 @@ export interface StageBooks {
 interface Row extends Record<string, unknown>, Omit<StageBooks, 'batches'> {
   readonly batches: readonly { readonly stage: Stage; readonly movements: readonly Moved[] }[];
 }
-
-/** Older ones tell of other recipes and other hands, and what is read must not grow with the years. */
-const LAST_STICKINGS = 1_000;
 
 /** Of the species asked about, what is asked and besides it the last stickings of the whole programme. */
 const BOOKS = (day: string): string => `

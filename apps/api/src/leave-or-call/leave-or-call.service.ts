@@ -24,7 +24,7 @@ export class LeaveOrCallService {
       const head = await this.headQueries.head(sql, caller.programmeId);
       const trays = await this.trayQueries.of(sql, caller.programmeId, filter, head.asOf, batchId);
       const taxa = [...new Set(trays.map(({ taxonId }) => taxonId))];
-      const followed = taxa.length === 0 ? [] : await this.followedQueries.of(sql, caller.programmeId, { by: 'taxon', ...(taxa.length === 1 && { taxonId: taxa[0] }) });
+      const followed = await this.followedQueries.newestOf(sql, caller.programmeId, taxa);
       return { head, trays, followed, verdicts: await this.dueDays.verdicts(sql, caller.programmeId, taxa) };
     });
     const known = knownBySpecies(trays, followed);

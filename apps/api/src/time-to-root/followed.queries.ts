@@ -26,11 +26,17 @@ interface Row extends Record<string, unknown>, Omit<FollowedSticking, 'followed'
   readonly batches: readonly { readonly lastSeen: number | null; readonly movements: readonly Moved[]; readonly told: readonly Told[] | null }[];
 }
 
+/** Of each species the history of the whole programme: older ones tell of other recipes and other hands, and what is read must not grow with the years. */
+export const LAST_STICKINGS = 1_000;
+
+const NEWEST = `SELECT * FROM (
+    SELECT chosen.*, row_number() OVER (PARTITION BY taxon_id ORDER BY stuck_on DESC NULLS LAST, sticking_id) AS nth FROM chosen) each WHERE nth <= ${LAST_STICKINGS}`;
+
 /** From the books of the batches that are cuttings, with days since sticking. Stickings whose day nobody knows are in no curve. */
 const BOOKS = `
   SELECT k.sticking_id AS "stickingId", k.donor AS "donorId", k.stand_id AS "standId", k.taxon_id AS "taxonId", k.stuck_on AS "stuckOn", k.key, k.name,
     json_agg(json_build_object('lastSeen', x.last_seen_on - k.stuck_on, 'movements', moved.rows, 'told', told.rows)) AS batches
-  FROM chosen k
+  FROM followed k
   JOIN batch b ON b.programme_id = $1 AND b.sticking_id = k.sticking_id AND b.stage = 'cutting'
   JOIN batch_state x ON x.programme_id = $1 AND x.batch_id = b.id
   CROSS JOIN LATERAL (
@@ -51,8 +57,18 @@ const BOOKS = `
 export class FollowedQueries {
   /** One round trip. A sticking of which nothing was ever booked as cuttings is not among them. */
   async of(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: GroupBy }): Promise<FollowedSticking[]> {
+    return this.#read(sql, programmeId, filter, 'SELECT * FROM chosen');
+  }
+
+  /** The last stickings of these species in the whole programme, one round trip. */
+  async newestOf(sql: UnitOfWork, programmeId: string, taxonIds: readonly string[]): Promise<FollowedSticking[]> {
+    const [only, ...others] = taxonIds;
+    return only === undefined ? [] : this.#read(sql, programmeId, { by: 'taxon', ...(others.length === 0 && { taxonId: only }) }, NEWEST);
+  }
+
+  async #read(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: GroupBy }, which: string): Promise<FollowedSticking[]> {
     const { text, values } = chosenStickings(programmeId, filter);
-    const rows = await sql.rows<Row>(`WITH chosen AS MATERIALIZED (${text}) ${BOOKS}`, values);
+    const rows = await sql.rows<Row>(`WITH chosen AS MATERIALIZED (${text}), followed AS MATERIALIZED (${which}) ${BOOKS}`, values);
     return rows.map(({ batches, ...sticking }) => ({ ...sticking, followed: followedCuttings(batches.map(batchOf)) }));
   }
 }
