@@ -49,6 +49,7 @@ export { singlePlaceDonors, type PlantsInPlace } from './diversity/single-place-
 // What is due
 export { cuttingsDue, type CuttingsNow } from './due/cuttings-due.ts';
 export { dayAfter } from './due/day-after.ts';
+export { dayNumber, dayOfNumber } from './ledger/calendar-day.ts';
 export type { Due, DueKind } from './due/due.ts';
 export { gradeCheckDue, roundDue } from './due/look-due.ts';
 export { putOffOf, showsOn, type PutOff } from './due/put-off.ts';

@@ -1,17 +1,13 @@
 import type { Forecast } from '@sprigline/contract';
-import { calibrationOf, dayAfter, type DatedStay, pastForecasts, rootingPrior, speciesRow, stageStays, stockForecast } from '@sprigline/domain';
+import { calibrationOf, dayAfter, dayNumber, dayOfNumber, type DatedStay, pastForecasts, rootingPrior, speciesRow, stageStays, stockForecast } from '@sprigline/domain';
 import type { StageBooks } from './stage-books.queries.ts';
 
-const DAY_MS = 86_400_000;
 const MONTH = 365.25 / 12;
 const MONTHS_AHEAD = 18;
 /** Every quarter of the last three years, looking half a year ahead. */
 const PAST = { every: 91, times: 12, ahead: 182 };
 /** Fewer past forecasts say nothing of how good they are. */
 const FORECASTS_NEEDED = 4;
-
-const dayNumber = (day: string): number => Date.parse(`${day}T00:00:00Z`) / DAY_MS;
-const dayOf = (number: number): string => new Date(number * DAY_MS).toISOString().slice(0, 10);
 
 /** Species by species, what is in pots when, of what is here today; and how such forecasts did before. */
 export function forecastOfSpecies(books: readonly StageBooks[], asOf: string): Forecast['species'] {
@@ -37,7 +33,7 @@ function ofOne(books: readonly StageBooks[], asOf: string): Forecast['species'][
     months: stockForecast(here, history, prior, today, ahead).map(({ days, ...range }) => ({ ...range, on: dayAfter(asOf, days) })),
     history: { stickings: books.length, decided: history.reduce((sum, { state, to, plants }) => (state === 'cutting' && to !== undefined ? sum + plants : sum), 0) },
     prior: { plants: prior.plants, mean: prior.mean, basis: prior.basis, source: prior.source },
-    past: past.map(({ madeOn, days, ...told }) => ({ ...told, madeOn: dayOf(madeOn), on: dayOf(madeOn + days) })),
+    past: past.map(({ madeOn, days, ...told }) => ({ ...told, madeOn: dayOfNumber(madeOn), on: dayOfNumber(madeOn + days) })),
     calibration: past.length < FORECASTS_NEEDED ? null : { ...did, ratio: ratio ?? null },
   };
 }

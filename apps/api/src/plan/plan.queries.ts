@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { NewPlan, Plan, PlanAnswer, PlanContent, PlanInList, PlanTargetContent } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
+import { seasonName } from '../reading/chosen-stickings.queries.ts';
 
-const SEASON_NAME = `CASE WHEN g.season_starts_in = 1 THEN p.season::text ELSE p.season::text || '/' || lpad(((p.season + 1) % 100)::text, 2, '0') END`;
+const SEASON_NAME = seasonName('p.season', 'g');
 
 const TARGETS = `(SELECT coalesce(json_agg(json_build_object(
     'id', t.id, 'standId', t.stand_id, 'taxonId', t.taxon_id, 'siteId', t.site_id, 'stage', t.stage, 'plants', t.plants, 'donors', t.donors, 'confidence', t.confidence,

@@ -10,8 +10,11 @@ export interface Chosen {
 export const SEASON_YEAR = `extract(year FROM s.stuck_on - make_interval(months => p.season_starts_in - 1))::int`;
 
 /** `2024/25`; where seasons begin in January, `2024`. */
-export const SEASON_NAME = `CASE WHEN p.season_starts_in = 1 THEN (${SEASON_YEAR})::text
-  ELSE (${SEASON_YEAR})::text || '/' || lpad(((${SEASON_YEAR} + 1) % 100)::text, 2, '0') END`;
+export const seasonName = (year: string, programme: string): string => `CASE WHEN ${programme}.season_starts_in = 1 THEN (${year})::text
+  ELSE (${year})::text || '/' || lpad(((${year} + 1) % 100)::text, 2, '0') END`;
+
+/** Of the season in which a sticking was stuck. */
+export const SEASON_NAME = seasonName(SEASON_YEAR, 'p');
 
 /** All seasons in which something was stuck; days first, since they are few. The programme is `$1`. */
 export const SEASONS = `SELECT DISTINCT ${SEASON_YEAR} AS year, ${SEASON_NAME} AS name

@@ -1,4 +1,5 @@
 import type { TimeAxis } from '@sprigline/contract';
+import { dayNumber, dayOfNumber } from '@sprigline/domain';
 import type { Change, Looked } from './time-axis.queries.ts';
 
 type Points = Pick<TimeAxis, 'weeks' | 'points'>;
@@ -6,7 +7,6 @@ type Plants = Pick<TimeAxis['points'][number], 'cutting' | 'liner' | 'potted' | 
 
 /** More would stand closer than a line is wide. */
 const MOST_POINTS = 104;
-const DAY_MS = 86_400_000;
 const WEEK = 7;
 
 /**
@@ -28,10 +28,7 @@ export function timeAxis(changes: readonly Change[], looked: readonly Looked[], 
   const points = ends.map((end, at) => {
     for (const { stage, n } of changes.filter(({ day }) => stepOf(day) === at)) here[stage] += n;
     const seen = looked.filter(({ day }) => stepOf(day) === at).reduce((sum, { batches }) => sum + batches, 0);
-    return { day: dayOf(end), ...here, looked: seen };
+    return { day: dayOfNumber(end), ...here, looked: seen };
   });
   return { weeks, points };
 }
-
-const dayNumber = (day: string): number => Date.parse(`${day}T00:00:00Z`) / DAY_MS;
-const dayOf = (number: number): string => new Date(number * DAY_MS).toISOString().slice(0, 10);
