@@ -2,6 +2,7 @@ import { DUE_REFUSALS } from './refusals/due.ts';
 import { HTTP_REFUSALS } from './refusals/http.ts';
 import { IMPORT_REFUSALS } from './refusals/imports.ts';
 import { KEY_REFUSALS } from './refusals/keys.ts';
+import { LABEL_REFUSALS } from './refusals/labels.ts';
 import { LEDGER_REFUSALS } from './refusals/ledger.ts';
 import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
@@ -24,4 +25,5 @@ export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...REQUEST_REFUSALS,
   ...PLAN_REFUSALS,
   ...DUE_REFUSALS,
+  ...LABEL_REFUSALS,
 };

@@ -86,6 +86,11 @@ export { whereabouts, type PlaceInHistory, type StayAt, type Whereabouts } from 
 export { askedOnList, type AskedOnLine } from './work-list/asked-on-list.ts';
 export { belongsOnList, stagesOf, WORK_LIST_KINDS, type BatchAtHand, type WorkListKind, type WorkListLimits } from './work-list/belongs-on-list.ts';
 
+// Labels
+export { checkCharacter } from './label/check-character.ts';
+export { isLabelCode, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label/label-code.ts';
+export { labelCodes } from './label/label-codes.ts';
+
 // Shares
 export { clopperPearsonInterval } from './proportion/clopper-pearson-interval.ts';
 export { midPInterval } from './proportion/mid-p-interval.ts';
