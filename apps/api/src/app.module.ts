@@ -20,6 +20,7 @@ import { IncidentModule } from './incident/incident.module.ts';
 import { LabelModule } from './label/label.module.ts';
 import { NewsModule } from './news/news.module.ts';
 import { OpenApiModule } from './openapi/openapi.module.ts';
+import { PackModule } from './pack/pack.module.ts';
 import { PartnerModule } from './partner/partner.module.ts';
 import { ImportModule } from './import/import.module.ts';
 import { PeopleModule } from './people/people.module.ts';
@@ -62,7 +63,7 @@ export class AppModule {
         LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
-        SecondOpinionModule, PlanModule,
+        SecondOpinionModule, PlanModule, PackModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

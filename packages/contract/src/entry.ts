@@ -39,6 +39,8 @@ export const NewEntry = z.strictObject({
   minute: z.int().min(0).max(1439).optional(),
   /** Who saw it, when that is somebody else than who writes. */
   seenBy: Id.optional(),
+  /** Who wrote it down, when a device that several share brings it for them. A claim; from an outbox only. */
+  writtenBy: Id.optional(),
   writtenAt: z.iso.datetime({ offset: true }),
   /** The phone's clock minus the server's, in seconds, as last measured. */
   clockOffsetSeconds: z.int().optional(),
@@ -56,5 +58,7 @@ export const WriteEntries = z.strictObject({
   confirm: z.array(Id).default([]),
   /** All or nothing: they tell of one act, such as sorting a tray, so one that is refused keeps the others out. */
   together: z.boolean().default(false),
+}).refine(({ door, entries }) => door === 'outbox' || entries.every(({ writtenBy }) => writtenBy === undefined), {
+  path: ['door'], error: 'must be outbox where an entry names in writtenBy who wrote it',
 });
 export type WriteEntries = z.infer<typeof WriteEntries>;

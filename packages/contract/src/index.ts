@@ -21,6 +21,7 @@ export * from './label.ts';
 export * from './forecast.ts';
 export * from './leave-or-call.ts';
 export * from './ours.ts';
+export * from './pack.ts';
 export * from './news.ts';
 export * from './partner.ts';
 export * from './people.ts';

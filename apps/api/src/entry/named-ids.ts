@@ -23,7 +23,7 @@ export const RECORD_NAMES = {
 } as const;
 export type RecordTable = (typeof RECORD_NAMES)[keyof typeof RECORD_NAMES] | 'person' | 'workday';
 
-type Pointing = Pick<NewEntry, 'id' | 'seenBy' | 'workdayId'> & { readonly said: Said };
+type Pointing = Pick<NewEntry, 'id' | 'seenBy' | 'writtenBy' | 'workdayId'> & { readonly said: Said };
 
 export function namedBy(entries: Iterable<Pointing>): Named {
   const named: Named = { ledger: new Set(), records: new Set(), labels: new Set() };
@@ -56,6 +56,7 @@ export function recordsOf(entry: Pointing): { table: RecordTable; id: string; as
   const candidates = Array.isArray(said['candidates']) ? (said['candidates'] as string[]) : [];
   records.push(...candidates.map((id) => ({ table: 'donor_tree' as const, id, as: 'candidates' })));
   if (entry.seenBy !== undefined) records.push({ table: 'person', id: entry.seenBy, as: 'seenBy' });
+  if (entry.writtenBy !== undefined) records.push({ table: 'person', id: entry.writtenBy, as: 'writtenBy' });
   if (entry.workdayId !== undefined) records.push({ table: 'workday', id: entry.workdayId, as: 'workdayId' });
   return records;
 }

@@ -19,13 +19,13 @@ export async function refuseWhatPartnersMayNot(sql: UnitOfWork, { programmeId, p
 
   const batchIds = entries.map(batchOf);
   const rows = await sql.rows<{ batch_id: string; relation: string }>(RELATIONS, [programmeId, partnerId, batchIds]);
-  for (const { id, saying, seenBy, workdayId } of entries) {
+  for (const { id, saying, seenBy, writtenBy, workdayId } of entries) {
     const relations = rows.filter(({ batch_id }) => batch_id === batchOf({ saying })).map(({ relation }) => relation);
     if (relations.length === 0) throw new DomainError('batch/unknown', 'no batch with this id concerns you', { entryId: id });
     if (!relations.some((relation) => SAYS[relation] === saying.kind)) {
       throw new DomainError('entry/not-for-partners', 'check the trees at your own sites, count the plants in your own hands, and tell the coordinator the rest', { entryId: id });
     }
-    if ((seenBy !== undefined && seenBy !== personId) || workdayId !== undefined) {
+    if ([seenBy, writtenBy].some((who) => who !== undefined && who !== personId) || workdayId !== undefined) {
       throw new DomainError('entry/not-for-partners', 'write what you saw yourself, and leave the workday to the coordinator', { entryId: id });
     }
   }

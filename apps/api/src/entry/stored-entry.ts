@@ -27,13 +27,14 @@ const CLOCK_MAY_BE_OFF_S = 120;
 /** @param reached batches that a hold on something else than a batch reaches */
 export function storedEntry(entry: NewEntry, door: Door, author: Author, receipt: Receipt, reached?: readonly string[]): StoredEntry {
   const { id, observedOn, minute, workdayId, line, note, writtenAt, clockOffsetSeconds } = entry;
+  const writtenBy = entry.writtenBy ?? author.personId;
   const said: Said = reached ? Object.assign({}, entry.saying, { batchIds: reached }) : entry.saying;
   return {
     id, observedOn, minute, workdayId, line, note, writtenAt, clockOffsetSeconds, door, said,
     saying: asSaying(said),
     // Whoever types a sheet in has not seen what it tells.
-    seenBy: entry.seenBy ?? (door === 'import' ? undefined : author.personId),
-    writtenBy: author.personId,
+    seenBy: entry.seenBy ?? (door === 'import' ? undefined : writtenBy),
+    writtenBy,
     deliveredBy: author.deliveredBy,
     receivedAt: receipt.at,
     receivedOn: receipt.day,

@@ -65,6 +65,8 @@ export const TOLD: Readonly<Record<string, string>> = {
   "News.since": "What arrived since the caller last said that they have seen it: how much, day by day.",
   "OpenApi.document": "What this API takes and answers, in words of OpenAPI 3.1.",
   "Ours.ours": "What concerns the partner who asks.",
+  "Pack.place": "The walk through a place, with what the books of its first 500 batches are made of.",
+  "Pack.whole": "What a phone takes along wherever one walks: people, workdays, places. No exact place is in it.",
   "Partner.change": "Needs If-Match.",
   "Partner.list": "All partners of the programme, by name.",
   "Partner.make": "Sending it twice makes it once.",

@@ -13,7 +13,7 @@ const MAY_MEND_FOR_MS = 24 * 60 * 60 * 1000;
  * @throws DomainError `entry/kind-changed`
  * @throws DomainError `entry/not-yours` for a volunteer with somebody else's entry, or a day later
  */
-export function refuseCorrection(correction: Correction, target: StoredEntry, author: Author, now: string): void {
+export function refuseCorrection(correction: Correction, target: StoredEntry, author: Pick<Author, 'role' | 'personId'>, now: string): void {
   if (correction.kind === 'replaced' && correction.instead.saying.kind !== target.said.kind) {
     throw new DomainError('entry/kind-changed', `an entry that says ${target.said.kind} cannot come to say ${correction.instead.saying.kind}: withdraw it and write another`, {
       was: target.said.kind, asked: correction.instead.saying.kind,
@@ -23,6 +23,14 @@ export function refuseCorrection(correction: Correction, target: StoredEntry, au
     throw new DomainError('entry/not-yours', 'you can mend what you wrote yourself until a day after it arrived; ask a coordinator to do it');
   }
 }
+
+/**
+ * As whom a correction is judged. On a device that several share it is who wrote it there, if
+ * the device brought what is corrected, too: a claim opens nobody else's entries.
+ */
+export const writerOf = (correction: StoredEntry, target: StoredEntry, { role, personId }: Author): Pick<Author, 'role' | 'personId'> => ({
+  role, personId: target.deliveredBy === correction.deliveredBy ? (correction.writtenBy ?? personId) : personId,
+});
 
 /** Those who answer for the stock may mend everything, others what they wrote themselves within the last day. */
 export function mayMend(target: StoredEntry, { role, personId }: Pick<Author, 'role' | 'personId'>, now: string): boolean {

@@ -11,7 +11,7 @@ import { rootIdOf, type StoredEntry, storedEntry } from '../stored-entry.ts';
 import { Additions } from './additions.ts';
 import { refuseAtDesk } from './desk.ts';
 import { missingEntries, missingFor } from './missing.ts';
-import { mayCorrectOnArrival, refuseCorrection, refuseStaleVersion } from './refuse-correction.ts';
+import { mayCorrectOnArrival, refuseCorrection, refuseStaleVersion, writerOf } from './refuse-correction.ts';
 import { refuseUnknownRecords } from './refuse-unknown-records.ts';
 
 export interface Writing {
@@ -93,15 +93,16 @@ export class Scribe {
   /** What a phone brings for somebody who has left is a claim: kept, and out of the books. */
   #withAuthor(entry: StoredEntry): StoredEntry {
     const isClaim = this.writing.door === 'outbox' || this.writing.door === 'api';
-    const isGone = entry.seenBy !== undefined && this.pages.record('person', entry.seenBy)?.gone === true;
+    const isGone = [entry.seenBy, entry.writtenBy].some((id) => id !== undefined && this.pages.record('person', id)?.gone === true);
     return isClaim && isGone ? { ...entry, authorUnverified: true } : entry;
   }
 
-  #refuseCorrection({ said }: StoredEntry): void {
+  #refuseCorrection(entry: StoredEntry): void {
+    const { said } = entry;
     if (said.kind !== 'withdrawn' && said.kind !== 'replaced') return;
     const target = this.pages.entries.get(said.entryId);
     if (!target) return;
-    refuseCorrection(said, target, this.author, this.pages.receipt.at);
+    refuseCorrection(said, target, writerOf(entry, target, this.author), this.pages.receipt.at);
     if (this.writing.door === 'desk') refuseStaleVersion(said, this.pages);
   }
 

@@ -1,0 +1,32 @@
+import { Controller, Get, Param, SerializeOptions } from '@nestjs/common';
+import { Pack, PlacePack, ProgrammePath, ThingPath } from '@sprigline/contract';
+import { type Caller, TheCaller } from '../http/caller.ts';
+import { Allow, MEMBERS } from '../http/rule.ts';
+import { RoundQueries } from '../round/round.queries.ts';
+import { PackQueries } from './pack.queries.ts';
+
+@Controller('programmes/:programme')
+export class PackController {
+  constructor(
+    private readonly packs: PackQueries,
+    private readonly rounds: RoundQueries,
+  ) {}
+
+  /** What a phone takes along wherever one walks: people, workdays, places. No exact place is in it. */
+  @Get('pack')
+  @Allow(...MEMBERS)
+  @SerializeOptions({ schema: Pack })
+  whole(@Param({ schema: ProgrammePath }) _path: ProgrammePath, @TheCaller() caller: Caller): Promise<Pack> {
+    return this.packs.whole(caller);
+  }
+
+  /** The walk through a place, with what the books of its first 500 batches are made of. */
+  @Get('places/:id/pack')
+  @Allow(...MEMBERS)
+  @SerializeOptions({ schema: PlacePack })
+  async place(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<PlacePack> {
+    const round = await this.rounds.at(caller, id);
+    const batches = round.stops.flatMap((stop) => stop.batches.map((batch) => batch.id));
+    return { round, ...(await this.packs.booksOf(caller, batches)) };
+  }
+}

@@ -1,0 +1,35 @@
+import type { BatchOnRound, Pack, PlacePack } from '@sprigline/contract';
+import { type BatchIdentity, type Entry, replay } from '@sprigline/domain';
+import { expect, test } from 'vitest';
+import { testApi } from '../../../../test/support/api.ts';
+import { Desk, nursery } from '../../../../test/support/nursery.ts';
+
+const api = await testApi();
+const place = await nursery(api);
+const desk = new Desk(api, place);
+
+test('a phone comes to the same books by itself, corrections and late entries among them', async () => {
+  const [first, second] = [await desk.stick(40), await desk.stick(30, { placeId: place.trays[1], bundleId: place.bundles[1] })];
+  const miscount = desk.entry('2025-12-01', { kind: 'counted', batchId: first.batchId, alive: 31, look: 'look' });
+  await desk.write([miscount, desk.entry('2026-01-10', { kind: 'counted', batchId: first.batchId, alive: 33, look: 'tug', rooted: 4 })], { confirm: [miscount.id] });
+  await desk.write([desk.entry('2025-12-01', { kind: 'replaced', entryId: miscount.id, sawVersion: miscount.id, reason: 'misread', instead: { observedOn: '2025-12-01', saying: { kind: 'counted', batchId: first.batchId, alive: 35, look: 'look' } } })]);
+  await desk.write([desk.entry('2025-11-01', { kind: 'died', batchId: second.batchId, n: 3, cause: 'black base' })], { door: 'outbox' });
+
+  const { body } = (await desk.get(`places/${place.house}/pack`)) as { body: PlacePack };
+  const batches: BatchOnRound[] = body.round.stops.flatMap((stop) => stop.batches);
+  expect(batches.map(({ balance, rootedNow }) => [balance, rootedNow])).toEqual([[33, 4], [27, null]]);
+  for (const { batch, entries } of body.books) {
+    const books = replay(batch as BatchIdentity, entries as unknown as Entry[]);
+    const known = batches.find(({ id }) => id === batch.id);
+    expect([books.balance, books.rooted.now ?? null]).toEqual([known?.balance, known?.rootedNow]);
+  }
+  expect(JSON.stringify(body.books)).not.toContain('writtenBy');
+});
+
+test('what is taken along everywhere: people, places in walking order, days of work near by; for members only', async () => {
+  const { body } = (await desk.get('pack')) as { body: Pack };
+  expect(body.me).toMatchObject({ personId: place.coordinator.personId, role: 'coordinator' });
+  expect(body.people.map(({ id }) => id)).toEqual(expect.arrayContaining([place.volunteer.personId]));
+  expect(body.places.map(({ name }) => name)).toEqual(['House 1', 'Bench A', 'T1', 'T2', 'T3', 'Lowmire Wood', 'P1']);
+  expect(body.programme).toMatchObject({ handle: 'harrowdale' });
+});

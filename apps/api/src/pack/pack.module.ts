@@ -1,0 +1,7 @@
+import { Module } from '@nestjs/common';
+import { RoundModule } from '../round/round.module.ts';
+import { PackController } from './pack.controller.ts';
+import { PackQueries } from './pack.queries.ts';
+
+@Module({ imports: [RoundModule], controllers: [PackController], providers: [PackQueries] })
+export class PackModule {}

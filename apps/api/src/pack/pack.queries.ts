@@ -1,0 +1,84 @@
+import { Injectable } from '@nestjs/common';
+import type { Pack, PackedBooks, PackedEntry, PlacePack, Programme } from '@sprigline/contract';
+import { Database } from '../database/database.ts';
+import { ENTRY_COLUMNS, type EntryRow, entryOfRow } from '../entry/history.queries.ts';
+import type { Caller } from '../http/caller.ts';
+
+/** A phone replays what it holds at every tap; beyond so many batches it waits for the server's word. */
+const MOST_BOOKS = 500;
+
+const at = `to_char(present_time() AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`;
+const list = (rows: string): string => `(SELECT coalesce(json_agg(x), '[]') FROM (${rows}) x)`;
+
+const WHOLE = `
+WITH RECURSIVE open_place AS (
+  SELECT id, name, kind, parent_id, ARRAY[lpad(walk_order::text, 6, '0') || name::text || id::text] AS way FROM place
+  WHERE programme_id = $1 AND parent_id IS NULL AND closed_on IS NULL
+  UNION ALL
+  SELECT p.id, p.name, p.kind, p.parent_id, o.way || (lpad(p.walk_order::text, 6, '0') || p.name::text || p.id::text)
+  FROM place p JOIN open_place o ON p.programme_id = $1 AND p.parent_id = o.id WHERE p.closed_on IS NULL
+), here AS (
+  SELECT place_id, count(*)::int AS batches FROM batch_state WHERE programme_id = $1 AND balance > 0 GROUP BY place_id
+)
+SELECT ${at} AS at,
+  (SELECT json_build_object('id', g.id, 'handle', g.handle, 'name', g.name, 'zone', g.zone, 'seasonStartsIn', g.season_starts_in, 'rootedMeans', g.rooted_means,
+    'readyMeans', g.ready_means, 'gradeCheckEveryDays', g.grade_check_every_days, 'isDemo', g.is_demo) FROM programme g WHERE g.id = $1) AS programme,
+  (SELECT name FROM person WHERE programme_id = $1 AND id = $2) AS "myName",
+  ${list(`SELECT id, name FROM person WHERE programme_id = $1 AND left_at IS NULL AND partner_id IS NULL ORDER BY name, id`)} AS people,
+  ${list(`SELECT w.id, w.day, p.name AS place, w.tasks FROM workday w LEFT JOIN place p ON p.programme_id = $1 AND p.id = w.place_id
+    WHERE w.programme_id = $1 AND w.day BETWEEN (present_time() AT TIME ZONE $3)::date - 7 AND (present_time() AT TIME ZONE $3)::date + 1 ORDER BY w.day DESC, w.id`)} AS workdays,
+  ${list(`SELECT o.id, o.name, o.kind, o.parent_id AS "parentId", coalesce(h.batches, 0) AS batches FROM open_place o LEFT JOIN here h ON h.place_id = o.id ORDER BY o.way`)} AS places`;
+
+const BOOKS = `
+WITH said AS (
+  SELECT batch_id, entry_id AS id FROM entry_touch WHERE programme_id = $1 AND batch_id = ANY ($2)
+  UNION
+  SELECT t.batch_id, c.id FROM entry_touch t, LATERAL (SELECT id FROM entry WHERE programme_id = $1 AND corrects_id = t.entry_id OFFSET 0) c
+  WHERE t.programme_id = $1 AND t.batch_id = ANY ($2)
+)
+SELECT json_build_object('id', b.id, 'stage', b.stage, 'stickingId', b.sticking_id, 'openingEntryId', b.opening_entry_id, 'openingPlaceId', b.opening_place_id) AS batch,
+  ${list(`SELECT e.* FROM said, LATERAL (SELECT ${ENTRY_COLUMNS} FROM entry e WHERE e.programme_id = $1 AND e.id = said.id OFFSET 0) e
+    WHERE said.batch_id = b.id AND NOT EXISTS (SELECT FROM waiting_entry w WHERE w.programme_id = $1 AND w.entry_id = said.id)`)} AS entries
+FROM unnest($2::uuid[]) WITH ORDINALITY AS asked (id, at) JOIN batch b ON b.programme_id = $1 AND b.id = asked.id ORDER BY asked.at`;
+
+interface WholeRow extends Omit<Pack, 'me'>, Record<string, unknown> {
+  readonly programme: Programme;
+  readonly myName: string;
+}
+
+interface BooksRow extends Record<string, unknown> {
+  readonly batch: { readonly [field in keyof PackedBooks['batch']]: PackedBooks['batch'][field] | null };
+  readonly entries: readonly EntryRow[];
+}
+
+@Injectable()
+export class PackQueries {
+  constructor(private readonly database: Database) {}
+
+  async whole(caller: Caller): Promise<Pack> {
+    const { programmeId, personId, role, zone } = caller;
+    const { myName, ...pack } = await this.database.inTransaction(caller, (sql) => sql.one<WholeRow>(WHOLE, [programmeId, personId, zone]));
+    return { ...pack, me: { personId, name: myName, role } };
+  }
+
+  /** @param batches in walking order */
+  async booksOf(caller: Caller, batches: readonly string[]): Promise<Omit<PlacePack, 'round'>> {
+    return this.database.inTransaction(caller, async (sql) => {
+      const rows = await sql.rows<BooksRow>(BOOKS, [caller.programmeId, batches.slice(0, MOST_BOOKS)]);
+      const { now } = await sql.one<{ now: string }>(`SELECT ${at} AS now`, []);
+      return { at: now, books: rows.map(booksOfRow) };
+    });
+  }
+}
+
+const booksOfRow = ({ batch: { stickingId, ...batch }, entries }: BooksRow): PackedBooks => ({
+  // The columns besides the sticking are never empty.
+  batch: { ...(batch as Omit<PackedBooks['batch'], 'stickingId'>), stickingId: stickingId ?? undefined },
+  entries: entries.map(packed),
+});
+
+/** Without author, note and hour of receipt. */
+function packed(row: EntryRow): PackedEntry {
+  const { id, observedOn, minute, workdayId, line, receivedOn, door, clockUnsure, authorUnverified, said } = entryOfRow(row);
+  return { id, observedOn, minute, workdayId, line, receivedOn, door, clockUnsure, authorUnverified, saying: said };
+}

@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { Role } from './people.ts';
+import { PlaceKind } from './place.ts';
+import { Programme } from './programme.ts';
+import { Round } from './round.ts';
+import { Day } from './shapes.ts';
+import { Stage } from './entry/words.ts';
+
+/**
+ * What a phone takes along to log without a signal. It holds no exact place, no permission,
+ * no note and nobody's words: only what must be chosen from, and what the books are made of.
+ */
+
+/** Answer of GET pack: what holds wherever one walks. */
+export const Pack = z.object({
+  /** The moment, by the server's clock: how old the pack is. */
+  at: z.string(),
+  programme: Programme,
+  me: z.object({ personId: z.uuid(), name: z.string(), role: Role }),
+  /** Who may have looked, by name. */
+  people: z.array(z.object({ id: z.uuid(), name: z.string() })),
+  /** Workdays of the last seven days and of tomorrow. */
+  workdays: z.array(z.object({ id: z.uuid(), day: Day, place: z.string().nullable(), tasks: z.string().nullable() })),
+  /** Parents before what lies in them, in walking order; closed ones are left out. */
+  places: z.array(z.object({ id: z.uuid(), name: z.string(), kind: PlaceKind, parentId: z.uuid().nullable(), batches: z.int() })),
+});
+export type Pack = z.infer<typeof Pack>;
+
+/** One entry as the replay needs it: who wrote it stays at home. */
+export const PackedEntry = z.object({
+  id: z.uuid(),
+  observedOn: Day,
+  minute: z.int().optional(),
+  workdayId: z.uuid().optional(),
+  line: z.int().optional(),
+  receivedOn: Day,
+  door: z.enum(['desk', 'outbox', 'import', 'api']),
+  clockUnsure: z.boolean().optional(),
+  authorUnverified: z.boolean().optional(),
+  saying: z.looseObject({ kind: z.string() }),
+});
+export type PackedEntry = z.infer<typeof PackedEntry>;
+
+/** What the books of one batch are made of. */
+export const PackedBooks = z.object({
+  batch: z.object({ id: z.uuid(), stage: Stage, stickingId: z.uuid().optional(), openingEntryId: z.uuid(), openingPlaceId: z.uuid() }),
+  entries: z.array(PackedEntry),
+});
+export type PackedBooks = z.infer<typeof PackedBooks>;
+
+/** Answer of GET places/:id/pack: the walk, and the books of its first 500 batches. */
+export const PlacePack = z.object({ at: z.string(), round: Round, books: z.array(PackedBooks) });
+export type PlacePack = z.infer<typeof PlacePack>;
