@@ -1,0 +1,45 @@
+import type { EntryProblem, Problem, WrittenEntry } from '@sprigline/contract';
+import type { EntryToSend } from '../ledger.ts';
+
+/** Something that was logged on this device, as it will be sent. Its id was made here, once: sent twice, it is written once. */
+export type Work =
+  | { readonly kind: 'entry'; readonly entry: EntryToSend }
+  /** A record: a trip, a donor tree, a bundle. */
+  | { readonly kind: 'record'; readonly method: 'POST' | 'PUT'; readonly path: string; readonly body: unknown }
+  /** Bytes and not a Blob, which some browsers lose when they are closed. */
+  | { readonly kind: 'photo'; readonly path: string; readonly type: string; readonly bytes: ArrayBuffer };
+
+/** Who logged it: on a shared device not always who is signed in when it is sent. */
+export interface Author {
+  readonly personId: string;
+  readonly name: string;
+}
+
+export interface ToKeep {
+  /** Of the entry, or of the record or photo that it makes. */
+  readonly id: string;
+  /** The programme's name in addresses. */
+  readonly programme: string;
+  readonly author: Author;
+  /** What it is about, in the words of the label: "JC-12". */
+  readonly about: string;
+  readonly work: Work;
+}
+
+export interface OutboxItem extends ToKeep {
+  /** Order on this device, given by its store. */
+  readonly at: number;
+  /** Milliseconds since 1970 by this device's clock. */
+  readonly keptAt: number;
+  /** It was given to the network at least once: the server may have it, so it is corrected and no longer changed. */
+  readonly isOut?: boolean | undefined;
+  /** Why the server did not take it; nothing while it waits to be sent. */
+  readonly refusal?: Problem | EntryProblem | undefined;
+}
+
+/** What the server said of something sent. Kept for a while, for undoing and for its flags. */
+export interface SentItem extends ToKeep {
+  readonly sentAt: number;
+  readonly status: WrittenEntry['status'];
+  readonly flags: readonly WrittenEntry['flags'][number][];
+}

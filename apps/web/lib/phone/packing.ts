@@ -1,0 +1,59 @@
+import type { Pack, PlacePack } from '@sprigline/contract';
+import { type Ask, apiPath } from './ask.ts';
+import type { KeptPack, KeptWalk } from './pack-shapes.ts';
+import type { Store } from './store.ts';
+
+/** Why nothing was packed; what was packed before stays. */
+export type NotPacked = 'unheard' | 'signedOut' | 'refused' | 'full';
+
+const walkKey = (programme: string, placeId: string): string => `${programme}/${placeId}`;
+
+/**
+ * Takes a place along: the walk with the books of its batches, and what holds wherever one walks.
+ * Both are kept at once, or neither.
+ */
+export async function packPlace(store: Store, ask: Ask, { programme, placeId, now, patienceMs }: { programme: string; placeId: string; now: number; patienceMs?: number | undefined }): Promise<KeptWalk | NotPacked> {
+  const paths = [apiPath(programme, 'pack'), apiPath(programme, 'places', placeId, 'pack')] as const;
+  let answers;
+  try {
+    answers = await Promise.all(paths.map((path) => ask(path, patienceMs === undefined ? {} : { patienceMs })));
+  } catch {
+    return 'unheard';
+  }
+  const worst = Math.max(...answers.map(({ status }) => status));
+  if (worst === 401) return 'signedOut';
+  if (worst >= 500) return 'unheard';
+  if (worst >= 400) return 'refused';
+  const [pack, walk] = answers.map(({ body }) => body) as [Pack, PlacePack];
+  const kept: KeptWalk = { programme, placeId, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
+  return (await keepBoth(store, { ...pack, packedAt: now }, kept)) ? kept : 'full';
+}
+
+async function keepBoth(store: Store, pack: KeptPack, walk: KeptWalk): Promise<boolean> {
+  try {
+    const writing = store.transaction(['packs', 'walks'], 'readwrite', { durability: 'strict' });
+    await Promise.all([writing.objectStore('packs').put(pack, walk.programme), writing.objectStore('walks').put(walk, walkKey(walk.programme, walk.placeId))]);
+    await writing.done;
+    return true;
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'QuotaExceededError') return false;
+    throw error;
+  }
+}
+
+export const packOf = (store: Store, programme: string): Promise<KeptPack | undefined> => store.get('packs', programme);
+
+export const walkOf = (store: Store, programme: string, placeId: string): Promise<KeptWalk | undefined> => store.get('walks', walkKey(programme, placeId));
+
+/** What was packed, the newest first. */
+export async function allPacked(store: Store): Promise<{ packs: KeptPack[]; walks: KeptWalk[] }> {
+  const [packs, walks] = await Promise.all([store.getAll('packs'), store.getAll('walks')]);
+  return { packs, walks: walks.toSorted((one, other) => other.packedAt - one.packedAt) };
+}
+
+/** Forgets what can be fetched again. What was logged here stays. */
+export async function unpack(store: Store): Promise<void> {
+  const writing = store.transaction(['packs', 'walks'], 'readwrite');
+  await Promise.all([writing.objectStore('packs').clear(), writing.objectStore('walks').clear()]);
+  await writing.done;
+}
