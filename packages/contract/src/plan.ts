@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { AgeClass } from './donor-tree.ts';
 import { Wood } from './entry/words.ts';
 import { ExpectedNumber, Opinion, RootingChance, SpeciesRead } from './second-opinion.ts';
-import { Day, Id, orNothing, Prose, ThingPath, Words } from './shapes.ts';
+import { Day, Id, orNothing, PageQuery, Prose, ThingPath, Words } from './shapes.ts';
 
 /** What is to be stuck in a season. Body of PUT. */
 export const PlanContent = z.strictObject({
@@ -112,6 +112,9 @@ export type Plan = z.infer<typeof Plan>;
 /** A plan in a list, newest season first. */
 export const PlanInList = z.object({ id: Id, name: z.string(), seasonName: z.string(), targets: z.int(), plants: z.int(), cuttings: z.int() });
 export type PlanInList = z.infer<typeof PlanInList>;
+
+export const PlanQuery = PageQuery;
+export type PlanQuery = z.infer<typeof PlanQuery>;
 
 export const PlanTargetPath = ThingPath.extend({ targetId: Id });
 export type PlanTargetPath = z.infer<typeof PlanTargetPath>;

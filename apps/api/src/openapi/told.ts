@@ -88,7 +88,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Plan.change": "Needs If-Match.",
   "Plan.changeTarget": "Sets another target, or the same: it is worked out anew from the figures of today. Needs If-Match of the plan.",
   "Plan.csv": "What to stick, a line a donor tree.",
-  "Plan.list": "The newest season first.",
+  "Plan.list": "The newest season first, in parts; the next part stands in `Link`.",
   "Plan.make": "Sending it twice makes it once.",
   "Plan.one": "Its targets, and for each what to stick, tree by tree, as worked out on the day of its figures.",
   "Programme.change": "Needs If-Match.",

@@ -1,7 +1,9 @@
-import { Body, Controller, Delete, Get, Header, HttpCode, Param, Post, Put, SerializeOptions } from '@nestjs/common';
-import { NewPlan, NewPlanTarget, Plan, PlanContent, PlanInList, PlanTargetContent, PlanTargetPath, ProgrammePath, ThingPath } from '@sprigline/contract';
+import { Body, Controller, Delete, Get, Header, HttpCode, Param, Post, Put, Query, Req, Res, SerializeOptions } from '@nestjs/common';
+import { NewPlan, NewPlanTarget, Plan, PlanContent, PlanInList, PlanQuery, PlanTargetContent, PlanTargetPath, ProgrammePath, ThingPath } from '@sprigline/contract';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { SeenVersion, Tagged } from '../http/etag.ts';
+import { answerPart } from '../http/part-of-list.ts';
 import { Allow, DESK, MEMBERS } from '../http/rule.ts';
 import { planAsCsv } from './plan-csv.ts';
 import { PlanService } from './plan.service.ts';
@@ -10,12 +12,18 @@ import { PlanService } from './plan.service.ts';
 export class PlanController {
   constructor(private readonly plans: PlanService) {}
 
-  /** The newest season first. */
+  /** The newest season first, in parts; the next part stands in `Link`. */
   @Get()
   @Allow(...MEMBERS)
   @SerializeOptions({ schema: PlanInList.array() })
-  list(@Param({ schema: ProgrammePath }) _: ProgrammePath, @TheCaller() caller: Caller): Promise<PlanInList[]> {
-    return this.plans.list(caller);
+  async list(
+    @Param({ schema: ProgrammePath }) _: ProgrammePath,
+    @Query({ schema: PlanQuery }) query: PlanQuery,
+    @TheCaller() caller: Caller,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ): Promise<PlanInList[]> {
+    return answerPart(await this.plans.list(caller, query), request, reply);
   }
 
   /** Its targets, and for each what to stick, tree by tree, as worked out on the day of its figures. */

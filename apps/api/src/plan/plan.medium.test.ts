@@ -71,6 +71,17 @@ test('the list adds it up, and the table has a line a tree', async () => {
   expect(csv).toContain('Spring,2027/28,Corran Ridge,Juniperus communis,,30,4,potted,0.8,CR-3,150,,0,');
 });
 
+test('the list comes in parts, each plan once, the newest season first', async () => {
+  for (const season of [2025, 2028, 2026, 2026]) expect((await coordinator.post('plans', { id: newId(), name: 'Another', season })).status).toBe(201);
+  const seasons: string[][] = [];
+  for (let next = 'plans?limit=2'; next !== ''; ) {
+    const { body, headers } = await coordinator.get(next);
+    seasons.push(PlanInList.array().parse(body).map(({ seasonName }) => seasonName));
+    next = /<([^>]+)>/.exec(String(headers['link'] ?? ''))?.[1] ?? '';
+  }
+  expect(seasons).toEqual([['2028/29', '2027/28'], ['2026/27', '2026/27'], ['2025/26']]);
+});
+
 test('what was worked out stays as it was until it is worked out anew', async () => {
   const before = await coordinator.get(`plans/${id.plan}`);
   await asOwner(api, (sql) => sql.query(`UPDATE donor_tree SET state = 'dead' WHERE id = $1`, [id.trees[3]]));

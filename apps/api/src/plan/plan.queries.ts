@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
-import type { NewPlan, Plan, PlanAnswer, PlanContent, PlanInList, PlanTargetContent } from '@sprigline/contract';
+import type { NewPlan, Plan, PlanAnswer, PlanContent, PlanInList, PlanQuery, PlanTargetContent } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
+import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 import { seasonName } from '../reading/chosen-stickings.queries.ts';
 
 const SEASON_NAME = seasonName('p.season', 'g');
@@ -19,6 +20,7 @@ const TARGETS = `(SELECT coalesce(json_agg(json_build_object(
   LEFT JOIN LATERAL (SELECT r.name || ' (' || v.version || ')' AS name FROM recipe_version v JOIN recipe r ON r.programme_id = $1 AND r.id = v.recipe_id WHERE v.programme_id = $1 AND v.id = t.other_recipe_version_id) other ON true
   WHERE t.programme_id = $1 AND t.plan_id = p.id)`;
 
+type PlanLine = PlanInList & { readonly season: number; readonly madeAt: Date } & Record<string, unknown>;
 type PlanRow = Omit<Plan, 'madeAt'> & { readonly madeAt: Date } & Record<string, unknown>;
 
 const COLUMNS = ['stand_id', 'taxon_id', 'site_id', 'stage', 'plants', 'donors', 'confidence', 'most_trees', 'stick_on', 'recipe_version_id', 'other_recipe_version_id', 'length_cm', 'wood', 'light_hours', 'places_per_donor', 'answer', 'figures_on'] as const;
@@ -26,14 +28,19 @@ const COLUMNS = ['stand_id', 'taxon_id', 'site_id', 'stage', 'plants', 'donors',
 @Injectable()
 export class PlanQueries {
   /** Newest season first. */
-  async list(sql: UnitOfWork, programmeId: string): Promise<PlanInList[]> {
-    return sql.rows<PlanInList & Record<string, unknown>>(
-      `SELECT p.id, p.name, ${SEASON_NAME} AS "seasonName", count(t.id)::int AS targets, coalesce(sum(t.plants), 0)::int AS plants,
-         coalesce(sum((t.answer #>> '{bets,asPlanned,cuttings}')::int), 0)::int AS cuttings
-       FROM plan p JOIN programme g ON g.id = p.programme_id LEFT JOIN plan_target t ON t.programme_id = $1 AND t.plan_id = p.id
-       WHERE p.programme_id = $1 GROUP BY p.programme_id, p.id, g.id ORDER BY p.season DESC, p.made_at DESC, p.id DESC LIMIT 200`,
-      [programmeId],
+  async list(sql: UnitOfWork, programmeId: string, { after, limit }: PlanQuery): Promise<Part<PlanInList>> {
+    const [season = null, madeAt = null, id = null] = keysAfter(after, 3) ?? [];
+    const rows = await sql.rows<PlanLine>(
+      `SELECT p.id, p.name, p.season, p.made_at AS "madeAt", ${SEASON_NAME} AS "seasonName", t.targets, t.plants, t.cuttings
+       FROM plan p JOIN programme g ON g.id = p.programme_id
+       CROSS JOIN LATERAL (
+         SELECT count(*)::int AS targets, coalesce(sum(t.plants), 0)::int AS plants, coalesce(sum((t.answer #>> '{bets,asPlanned,cuttings}')::int), 0)::int AS cuttings
+         FROM plan_target t WHERE t.programme_id = $1 AND t.plan_id = p.id) t
+       WHERE p.programme_id = $1 AND ($2::smallint IS NULL OR (p.season, p.made_at, p.id) < ($2::smallint, $3::timestamptz, $4::uuid))
+       ORDER BY p.season DESC, p.made_at DESC, p.id DESC LIMIT $5`,
+      [programmeId, season, madeAt, id, limit + 1],
     );
+    return partOf(rows, limit, ({ season, madeAt, id }) => [String(season), madeAt.toISOString(), id]);
   }
 
   async one(sql: UnitOfWork, programmeId: string, id: string): Promise<Plan | undefined> {

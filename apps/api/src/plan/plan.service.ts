@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { NewPlan, NewPlanTarget, Plan, PlanContent, PlanInList, PlanTargetContent } from '@sprigline/contract';
+import type { NewPlan, NewPlanTarget, Plan, PlanContent, PlanInList, PlanQuery, PlanTargetContent } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import { TrailQueries } from '../audit/trail.queries.ts';
 import { Database } from '../database/database.ts';
@@ -8,6 +8,7 @@ import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { DueDaysQueries } from '../due/due-days.queries.ts';
 import type { Caller } from '../http/caller.ts';
 import { refuseIfStale } from '../http/etag.ts';
+import type { Part } from '../http/part-of-list.ts';
 import { PastQueries } from '../second-opinion/past.queries.ts';
 import { answerOfFigures } from './answer-of-figures.ts';
 import { FiguresQueries } from './figures.queries.ts';
@@ -25,8 +26,8 @@ export class PlanService {
     private readonly dueDays: DueDaysQueries,
   ) {}
 
-  list(caller: Caller): Promise<PlanInList[]> {
-    return this.database.inTransaction(caller, (sql) => this.plans.list(sql, caller.programmeId));
+  list(caller: Caller, query: PlanQuery): Promise<Part<PlanInList>> {
+    return this.database.inTransaction(caller, (sql) => this.plans.list(sql, caller.programmeId, query));
   }
 
   /** @throws DomainError `record/unknown` */

@@ -2,17 +2,26 @@ import { PlanInList } from '@sprigline/contract';
 import { getMessages } from 'next-intl/server';
 import { z } from 'zod';
 import { pageOf } from '../../../../lib/page-address.ts';
-import { read } from '../../../../lib/read.ts';
+import { readPart } from '../../../../lib/pages.ts';
 import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
+import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { ListPage } from '../../../../ui/list-page.tsx';
 import { RowLink } from '../../../../ui/row-link.tsx';
 
+interface PlansPageProps {
+  readonly params: Promise<{ programme: string }>;
+  readonly searchParams: Promise<{ after?: string }>;
+}
+
 export const generateMetadata = titled(({ plans }) => plans.title);
 
-export default async function PlansPage({ params }: { params: Promise<{ programme: string }> }) {
+export default async function PlansPage({ params, searchParams }: PlansPageProps) {
   const { programme } = await params;
-  const [{ isDesk }, plans, { plans: said }] = await Promise.all([workplaceOf(programme), read(apiOf(programme, 'plans'), z.array(PlanInList)), getMessages()]);
+  const { after } = await searchParams;
+  const [{ isDesk }, { items: plans, after: next }, { plans: said }] = await Promise.all([
+    workplaceOf(programme), readPart(`${apiOf(programme, 'plans')}?${new URLSearchParams(after ? { after } : {})}`, z.array(PlanInList)), getMessages(),
+  ]);
   return (
     <ListPage
       title={said.title} lead={said.lead} empty={said.empty}
@@ -25,6 +34,8 @@ export default async function PlansPage({ params }: { params: Promise<{ programm
         { head: said.wanted, isNumber: true, cell: ({ plants }) => plants },
         { head: said.toStick, isNumber: true, cell: ({ cuttings }) => cuttings },
       ]}
-    />
+    >
+      {next && <div className="mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams({ after: next })}`}>{said.more}</ButtonLink></div>}
+    </ListPage>
   );
 }
