@@ -112,7 +112,7 @@ export type { CuttingBatch, CuttingEnd, CuttingMovement, FollowedCuttings, Roots
 export { followedCuttings } from './time/followed-cuttings.ts';
 export { stageStays, type OnItsWay, type StageBatch, type StageStay } from './time/stage-stays.ts';
 export { rootingCurve, type RootingCurve, type RootingStep, type WeekWithLimits } from './time/rooting-curve.ts';
-export { occupancyOf, rootingTimes, watchedAt, type CurveMethod, type CuttingsOf } from './time/rooting-shares.ts';
+export { occupancyOf, rootingTimes, watchedByWeek, type CurveMethod, type CuttingsOf } from './time/rooting-shares.ts';
 export { twoEnds, type EndRegion, type TwoEnded, type TwoEnds } from './time/two-ends.ts';
 export type { Followed } from './time/followed.ts';
 export { kaplanMeier, type KaplanMeier, type LimitsBy, type SurvivalStep } from './time/kaplan-meier.ts';

@@ -1,11 +1,12 @@
 import type { RootingGround, WaitingTray } from '@sprigline/contract';
-import { type CuttingsOf, dayAfter, DEFAULT_DAYS, leaveOrCall, rootingHistory, rootingPrior, speciesRow, watchedAt } from '@sprigline/domain';
+import { type CuttingsOf, dayAfter, DEFAULT_DAYS, leaveOrCall, rootingHistory, rootingPrior, speciesRow, watchedByWeek } from '@sprigline/domain';
 import type { TrayRow } from './waiting-tray.queries.ts';
 
 /** What is known of a species: its own cuttings, and what is held beside them. */
 export interface Known {
   readonly ground: RootingGround;
-  readonly own: readonly CuttingsOf[];
+  /** Own cuttings that were watched after so many weeks. */
+  readonly watchedAfter: (week: number) => number;
   readonly history: ReturnType<typeof rootingHistory>;
 }
 
@@ -25,14 +26,14 @@ export function knownOf({ taxonId, taxon, commonName }: Pick<TrayRow, 'taxonId' 
   const isOwn = plantsIn(rooted) >= ROOTED_NEEDED;
   const firstRoots = isOwn ? { days: Math.min(...rooted.map(({ by }) => by)), basis: 'own' as const } : { days: prior.firstRootsDays, basis: 'prior' as const };
   const ground = { taxonId, taxon, commonName, cuttings: plantsIn(own), rooted: plantsIn(rooted), donors, prior, firstRoots };
-  return { ground, own, history: rootingHistory(own, prior) };
+  return { ground, watchedAfter: watchedByWeek(own), history: rootingHistory(own, prior) };
 }
 
 /** What waiting would bring a tray. Nobody is told to call one: that is a verdict, and people give it. */
-export function trayTold(tray: TrayRow, { ground, own, history }: Known, verdictDays: number, asOf: string): WaitingTray {
+export function trayTold(tray: TrayRow, { ground, watchedAfter, history }: Known, verdictDays: number, asOf: string): WaitingTray {
   const { batchId, label, place, donorTree, taxonId, stuckOn, days, green } = tray;
   const handsOff = dayAfter(stuckOn, ground.firstRoots.days);
-  const watched = watchedAt(own, Math.floor(days / WEEK));
+  const watched = watchedAfter(Math.floor(days / WEEK));
   const head = { batchId, label, place, donorTree, taxonId, stuckOn, days, green, verdictOn: dayAfter(stuckOn, verdictDays), watchedAsLong: watched, handsOffUntil: handsOff > asOf ? handsOff : null };
   const priorWatched = ground.prior.plants * (history.findLast(({ time }) => time <= days)?.shares[0] ?? 1);
   const last = history.at(-1)?.time ?? 0;

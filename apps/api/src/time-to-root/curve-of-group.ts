@@ -1,5 +1,5 @@
 import type { RootingCurve, RootingCurves } from '@sprigline/contract';
-import { type CuttingsOf, type CuttingEnd, DomainError, logRank, rootingCurve, rootingTimes, watchedAt } from '@sprigline/domain';
+import { type CuttingsOf, type CuttingEnd, DomainError, logRank, rootingCurve, rootingTimes, watchedByWeek } from '@sprigline/domain';
 import type { FollowedSticking } from './followed.queries.ts';
 
 /** More curves in one picture cannot be told apart. */
@@ -36,13 +36,14 @@ function curveOf(stickings: readonly FollowedSticking[], cuttings: readonly Cutt
   const [first] = stickings;
   const ended = (end: CuttingEnd): number => plantsIn(cuttings.filter((row) => row.end === end));
   const [all, left, waiting] = [plantsIn(cuttings), ended('left'), ended('waiting')];
+  const watchedAfter = watchedByWeek(cuttings);
   const seen = cuttings.flatMap(({ end, by }) => (end === 'rooted' ? [by] : []));
   return {
     key: first?.key ?? '', name: first?.name ?? '', standId: sharedBy(stickings, ({ standId }) => standId), taxonId: sharedBy(stickings, ({ taxonId }) => taxonId),
     stickings: stickings.length, donors: new Set(stickings.flatMap(({ donorId }) => donorId ?? [])).size, cuttings: all,
     rooted: ended('rooted'), lost: ended('lost'), called: ended('called'), left, waiting, undecidedShare: all > left ? waiting / (all - left) : 0,
     cameLate: plantsIn(cuttings.filter(({ from }) => from > 0)), method: told.method, isConverged: told.isConverged, limitsBy: told.limitsBy,
-    steps: [...steps], watched: ticksOf(cuttings).map((week) => ({ week, cuttings: watchedAt(cuttings, week) })),
+    steps: [...steps], watched: ticksOf(cuttings).map((week) => ({ week, cuttings: watchedAfter(week) })),
     ...(halfOfRooting && { halfOfRooting }), ...(halfOfAll && { halfOfAll }), firstRootsAfterDays: seen.length > 0 ? Math.min(...seen) : null,
   };
 }

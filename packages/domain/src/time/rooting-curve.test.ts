@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CuttingEnd } from './cutting-history.ts';
 import { logRank } from './log-rank.ts';
 import { rootingCurve } from './rooting-curve.ts';
-import { type CuttingsOf, rootingTimes, watchedAt } from './rooting-shares.ts';
+import { type CuttingsOf, rootingTimes, watchedByWeek } from './rooting-shares.ts';
 import { turnbull } from './turnbull.ts';
 import { twoEnds, type TwoEnded } from './two-ends.ts';
 
@@ -75,7 +75,15 @@ describe('a curve of roots', () => {
     const curve = rootingCurve(rows);
     expect(curve.method).toBe('days-seen');
     expect(curve.steps.map(({ week, rooted: share }) => [week, share])).toEqual([[10, 0.5], [20, expect.closeTo(0.5 + 0.5 * (6 / 15), 12)]]);
-    expect([0, 10, 16, 20].map((week) => watchedAt(rows, week))).toEqual([10, 5, 15, 0]);
+    expect([0, 10, 16, 20, 400].map(watchedByWeek(rows))).toEqual([10, 5, 15, 0, 0]);
+  });
+
+  test('who is watched in a week is added up for all weeks at once as it is for one', () => {
+    const row = fc.record({ from: fc.nat(300), unrootedAt: fc.nat(300), by: fc.nat(300), plants: fc.integer({ min: 1, max: 50 }) });
+    fc.assert(fc.property(fc.array(row, { maxLength: 12 }), fc.nat(60), (rows, week) => {
+      const one = rows.filter(({ from, by }) => Math.floor(from / 7) <= week && Math.ceil(by / 7) > week).reduce((sum, { plants }) => sum + plants, 0);
+      expect(watchedByWeek(rows.map((told) => ({ ...told, aliveAt: told.unrootedAt, end: 'waiting' })))(week)).toBe(one);
+    }));
   });
 
   test('few that came late, up to one in twenty, are left out, so that the looks between the others count', () => {
