@@ -4,7 +4,7 @@ import { securityHeaders } from './lib/security-headers.ts';
 /** Gives each page its own nonce: only scripts that were sent with this very page may run on it. */
 export function proxy(request: NextRequest): NextResponse {
   const nonce = crypto.randomUUID().replaceAll('-', '');
-  const headers = securityHeaders(nonce, process.env.NODE_ENV === 'development');
+  const headers = securityHeaders(request.nextUrl.pathname, nonce, process.env.NODE_ENV === 'development');
 
   // Next reads the nonce out of the policy on its way in, and marks its own scripts with it.
   const inward = new Headers(request.headers);

@@ -1,12 +1,13 @@
 type Headers = Readonly<Record<string, string>> & { readonly 'content-security-policy': string };
 
 /**
- * What every page says about what may run on it and who may frame it.
+ * What every page says about what may run on it, who may frame it, and who is told its address.
  *
+ * @param path of the page
  * @param nonce fresh for each answer
  * @param isDevelopment React shows server traces by `eval`, in development only
  */
-export function securityHeaders(nonce: string, isDevelopment: boolean): Headers {
+export function securityHeaders(path: string, nonce: string, isDevelopment: boolean): Headers {
   const policy = [
     `default-src 'self'`,
     `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${isDevelopment ? " 'unsafe-eval'" : ''}`,
@@ -23,9 +24,19 @@ export function securityHeaders(nonce: string, isDevelopment: boolean): Headers 
   return {
     'content-security-policy': policy.join('; '),
     'x-content-type-options': 'nosniff',
-    // Not no-referrer: that would send forms with the origin "null", which is refused.
-    'referrer-policy': 'same-origin',
+    'referrer-policy': referrerPolicyOf(path),
     'permissions-policy': 'camera=(self), geolocation=(self), microphone=()',
     'cross-origin-opener-policy': 'same-origin',
   };
+}
+
+/** Whoever has the end of such an address may do what the link is for, so no log and no other page is told it. */
+const SECRET_TO_READ = /^\/shared-plan\//;
+const SECRET_WITH_A_FORM = /^\/(?:reset|invitation|set-up)\//;
+
+function referrerPolicyOf(path: string): string {
+  if (SECRET_TO_READ.test(path)) return 'no-referrer';
+  // Not no-referrer: a form would be sent with the origin "null", which is refused. So the site is told, and never the path.
+  if (SECRET_WITH_A_FORM.test(path)) return 'strict-origin';
+  return 'same-origin';
 }

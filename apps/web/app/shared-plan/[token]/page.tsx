@@ -10,9 +10,9 @@ import { DoorPage } from '../../../ui/door-page.tsx';
 import { Mark } from '../../../ui/mark.tsx';
 import { PageHeading } from '../../../ui/page-heading.tsx';
 
-/** No search engine keeps it, and no page that is gone to from here is told the address. */
+/** No search engine keeps it. */
 export async function generateMetadata(): Promise<Metadata> {
-  return { title: (await getTranslations('plans.shared'))('title'), robots: { index: false, follow: false, noarchive: true }, referrer: 'no-referrer' };
+  return { title: (await getTranslations('plans.shared'))('title'), robots: { index: false, follow: false, noarchive: true } };
 }
 
 /** A plan as people outside see it, who have the link and no account. */
