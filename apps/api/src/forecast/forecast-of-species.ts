@@ -21,7 +21,7 @@ function ofOne(books: readonly StageBooks[], asOf: string): Forecast['species'][
   const prior = rootingPrior(speciesRow(taxon));
   const history = books.flatMap(staysOf);
   const asked = books.filter(({ isAsked }) => isAsked).flatMap(staysOf);
-  const here = asked.filter(({ to, from, until, stuckOn }) => to === undefined && stuckOn + until >= dayNumber(asOf) && from <= until);
+  const here = asked.filter(({ isOpen }) => isOpen);
   const today = dayNumber(asOf);
   const ahead = Array.from({ length: MONTHS_AHEAD + 1 }, (_, month) => Math.round(month * MONTH));
   const past = pastForecasts(asked, history, prior, today, Array.from({ length: PAST.times }, (_, at) => today - PAST.ahead - at * PAST.every).reverse(), PAST.ahead);

@@ -9,16 +9,17 @@ const place = await nursery(api);
 const desk = new Desk(api, place);
 
 // Two hundred were stuck two years ago: in week 20 three in five were lifted and the rest was called; in week 40 they were potted. Now 100 of
-// the other tree have waited ten weeks, and 50 young plants of it, lifted in week 20, are in week 30.
+// the other tree have waited ten weeks, forty of them carried to another tray today, and 50 young plants of it, lifted in week 20, are in week 30.
 const past = await desk.stick(200, {}, '2024-10-03');
 const [liners, pots] = [newId(), newId()];
-await desk.stick(100, { bundleId: place.bundles[1], placeId: place.trays[1] }, '2026-07-23');
+const waiting = await desk.stick(100, { bundleId: place.bundles[1], placeId: place.trays[1] }, '2026-07-23');
 const lifted = await desk.stick(50, { bundleId: place.bundles[1], placeId: place.trays[2] }, '2026-03-05');
 await desk.write([
   desk.entry('2025-02-20', { kind: 'lifted', batchId: past.batchId, toBatchId: liners, n: 120, placeId: place.bench }),
   desk.entry('2025-02-20', { kind: 'called', batchId: past.batchId, n: 80 }),
   desk.entry('2025-07-10', { kind: 'potted', batchId: liners, toBatchId: pots, n: 120, placeId: place.bench }),
   desk.entry('2026-07-23', { kind: 'lifted', batchId: lifted.batchId, toBatchId: newId(), n: 50, placeId: place.bench }),
+  desk.entry('2026-10-01', { kind: 'moved', batchId: waiting.batchId, toBatchId: newId(), n: 40, placeId: place.trays[0] }),
 ]);
 
 const read = async (query = ''): Promise<Forecast> => Forecast.parse((await desk.get(`readings/forecast?${query}`)).body);

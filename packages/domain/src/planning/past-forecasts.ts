@@ -5,7 +5,7 @@ import type { Prior } from './varying-chance-fit.ts';
 export interface PastForecast extends ForecastAt {
   /** The day number on which it would have been made. */
   readonly madeOn: number;
-  /** How many of the plants that were here then stood in pots, or were planted out of them, on the day it was made for. */
+  /** How many of the plants that were here then stood in pots, or were planted out of them, on the day it was made for: tree by tree and day of sticking, never more than were here. */
   readonly came: number;
 }
 
@@ -15,24 +15,38 @@ const PLANTS_NEEDED = 20;
 /**
  * What would have been forecast then, from what was known then, beside what came of it.
  *
- * Losses count on the day on which they were seen. Entries that came late are taken to have been known on their day.
+ * Losses count on the day on which they were seen. Entries that came late are taken to have been known on their day. A day is
+ * taken at its end: what went elsewhere on it stands there.
  *
- * @param stays of the plants asked about, and of the same species' history
+ * @param asked stays of the plants asked about
+ * @param history stays of the same species
  * @param madeOn day numbers on which a forecast is made
  * @param ahead days that each looks ahead; those that reach beyond today are left out
  */
 export function pastForecasts(asked: readonly DatedStay[], history: readonly DatedStay[], prior: Prior, today: number, madeOn: readonly number[], ahead: number): PastForecast[] {
-  return madeOn.flatMap((then) => {
-    const here = asked.filter((stay) => isOpenOn(stay, then)).map(({ to: _, ...stay }) => stay);
-    if (then + ahead > today || here.reduce((sum, { plants }) => sum + plants, 0) < PLANTS_NEEDED) return [];
-    const [told] = stockForecast(here, history.flatMap((stay) => asKnownOn(stay, then)), prior, then, [ahead]);
-    const came = asked.filter((stay) => stay.state === 'potted' && stay.stuckOn <= then && isOpenOn(stay, then + ahead)).reduce((sum, { plants }) => sum + plants, 0);
-    return told ? [{ ...told, madeOn: then, came }] : [];
+  return madeOn.filter((then) => then + ahead <= today).flatMap((then) => {
+    const here = asked.filter((stay) => isThereOn(stay, then));
+    if (plantsIn(here) < PLANTS_NEEDED) return [];
+    const inPots = asked.filter((stay) => stay.state === 'potted' && isThereOn(stay, then + ahead));
+    return stockForecast(here, history.flatMap((stay) => asKnownOn(stay, then)), prior, then, [ahead]).map((told) => ({ ...told, madeOn: then, came: plantsOf(here, inPots) }));
   });
 }
 
-const isOpenOn = ({ stuckOn, from, until, to }: DatedStay, day: number): boolean =>
-  stuckOn + from <= day && (day < stuckOn + until || (to === undefined && day === stuckOn + until));
+const plantsIn = (stays: readonly DatedStay[]): number => stays.reduce((sum, { plants }) => sum + plants, 0);
+
+const isThereOn = ({ stuckOn, from, until, isOpen }: DatedStay, day: number): boolean => stuckOn + from <= day && (isOpen === true || day < stuckOn + until);
+
+/** How many of these can be those: what was received or found in between is no plant that was here. */
+function plantsOf(before: readonly DatedStay[], after: readonly DatedStay[]): number {
+  const were = bySticking(before);
+  return [...bySticking(after)].reduce((sum, [sticking, plants]) => sum + Math.min(plants, were.get(sticking) ?? 0), 0);
+}
+
+function bySticking(stays: readonly DatedStay[]): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { unit, stuckOn, plants } of stays) sums.set(`${stuckOn} ${unit}`, plants + (sums.get(`${stuckOn} ${unit}`) ?? 0));
+  return sums;
+}
 
 function asKnownOn(stay: DatedStay, day: number): DatedStay[] {
   if (stay.stuckOn + stay.from >= day) return [];

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stageStays, type StageBatch } from '../time/stage-stays.ts';
-import { pastForecasts } from './past-forecasts.ts';
 import { type DatedStay, stockForecast } from './stock-forecast.ts';
 
 /** So light that only the own history speaks. */
@@ -52,17 +51,7 @@ describe('plants in pots ahead', () => {
   });
 });
 
-describe('held against what came', () => {
-  test('only what was known then is used, and what came is counted of the plants that were here then', () => {
-    // A year of history; then a hundred more stuck on day 1000 of which fifty are in pots 280 days on, and ten that were stuck later.
-    const later = PAST.map((one) => ({ ...one, stuckOn: 1_000 }));
-    const told = pastForecasts([...later, stay('potted', 0, 900, 10, undefined, { stuckOn: 1_100 })], [...PAST, ...later], NO_PRIOR, 2_000, [1_070, 1_900], 300);
-    expect(told).toHaveLength(1);
-    expect(told[0]).toMatchObject({ madeOn: 1_070, came: 50, expected: expect.closeTo(50, 2) });
-  });
-});
-
-test('stays from the books: first come, first gone; a miscount never happened; planted is potted still', () => {
+test('stays from the books: first come, first gone; a miscount never happened; planted is potted still; open is what is there today', () => {
   const move = (day: number, effect: StageBatch['movements'][number]['effect'], n: number, more = {}) => ({ entryId: `${day}${effect}`, day, effect, n, ...more });
   const stays = stageStays([
     { stage: 'cutting', movements: [move(0, 'stuck', 10), move(50, 'unaccounted', 2), move(90, 'takenBack', 1, { undoes: '50unaccounted' }), move(140, 'wentOn', 6, { toStage: 'liner' }), move(365, 'notRooted', 3)] },
@@ -70,6 +59,6 @@ test('stays from the books: first come, first gone; a miscount never happened; p
   ], 500);
   expect(stays).toEqual([
     { state: 'cutting', from: 0, until: 50, plants: 1, to: 'lost' }, { state: 'cutting', from: 0, until: 140, plants: 6, to: 'liner' }, { state: 'cutting', from: 0, until: 365, plants: 3, to: 'lost' },
-    { state: 'potted', from: 280, until: 400, plants: 5 }, { state: 'potted', from: 300, until: 400, plants: 1 }, { state: 'potted', from: 300, until: 500, plants: 1 },
+    { state: 'potted', from: 280, until: 400, plants: 5 }, { state: 'potted', from: 300, until: 400, plants: 1 }, { state: 'potted', from: 300, until: 500, plants: 1, isOpen: true },
   ]);
 });

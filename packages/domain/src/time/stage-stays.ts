@@ -21,6 +21,8 @@ export interface StageStay {
   readonly until: number;
   readonly to?: OnItsWay | undefined;
   readonly plants: number;
+  /** Still there, as far as is known: `until` is today. Left out where they went, if only out of this batch. */
+  readonly isOpen?: true;
 }
 
 const LOST: readonly Effect[] = ['died', 'unaccounted', 'thrownOut', 'notRooted'];
@@ -46,7 +48,7 @@ export function stageStays(batches: readonly StageBatch[], today: number): Stage
       if (IN.includes(effect)) lots.push({ from: on, plants: n });
       else for (const lot of takeFirst(lots, n)) stays.push({ state, from: lot.from, until: Math.max(on, lot.from), plants: lot.plants, ...endOf(state, effect, toStage) });
     }
-    return [...stays, ...lots.map(({ from, plants }) => ({ state, from, until: Math.max(from, today), plants }))];
+    return [...stays, ...lots.map(({ from, plants }) => ({ state, from, until: Math.max(from, today), plants, isOpen: true as const }))];
   });
 }
 
