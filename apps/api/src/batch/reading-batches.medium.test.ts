@@ -53,7 +53,7 @@ test('a later batch leads back to the wild tree through those it came from', asy
 });
 
 test('a label leads to its batch, whatever the size of its letters', async () => {
-  expect((await desk.get('labels/l-1')).body).toMatchObject({ code: 'L-1', batchId: young });
+  expect((await desk.get('labels/l-1')).body).toMatchObject({ code: 'L-1', is: 'batch', id: young });
   expect((await desk.get('labels/nobody')).status).toBe(404);
 });
 

@@ -1,5 +1,5 @@
 import type { NewEntry, Saying as Said } from '@sprigline/contract';
-import { touchedBatches } from '@sprigline/domain';
+import { keptLabel, touchedBatches } from '@sprigline/domain';
 import { asSaying, saidInTheEnd } from './stored-entry.ts';
 
 /** Everything that entries point to, so that it can be locked and read at once. */
@@ -31,7 +31,7 @@ export function namedBy(entries: Iterable<Pointing>): Named {
     for (const id of ledgerIdsOf(entry)) named.ledger.add(id);
     for (const { id } of recordsOf(entry)) named.records.add(id);
     const said = saidInTheEnd(entry);
-    if (said && 'label' in said && said.label !== undefined) named.labels.add(said.label);
+    if (said && 'label' in said && said.label !== undefined) named.labels.add(keptLabel(said.label));
   }
   return named;
 }

@@ -17,6 +17,7 @@ const VOLUNTEERS_WRITE = [
   'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
   'POST work-lists', 'POST work-lists/:id/typed',
   'POST climate',
+  'POST labels', 'POST labels/missing', 'POST label-rolls',
   // Only of what was asked of them.
   'POST questions/:id/answer',
   // Only themselves.

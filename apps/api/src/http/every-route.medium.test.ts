@@ -106,8 +106,8 @@ describe('a read', () => {
 describe('making a thing', () => {
   /** These make nothing that could be made twice: a link or a name works once, or nothing is written. */
   const MAKES_NOTHING = /\/(preview|dry-run|acceptance|account)$|^\/setup$|^\/reset-links\/\{token\}$/;
-  /** Their ids stand in what they hold, or are made from it: lines of a list, readings of a logger, a sheet and its rows. */
-  const ID_WITHIN = /\/(imports|writing|typed|despatch|climate|setting-aside|many|seen)$/;
+  /** Their ids stand in what they hold, or are made from it: lines of a list, readings of a logger, a sheet and its rows, a label, which is its own name. */
+  const ID_WITHIN = /\/(labels|missing|imports|writing|typed|despatch|climate|setting-aside|many|seen)$/;
 
   // So no Idempotency-Key is asked for: the id that the caller makes is the key, and it never expires.
   test('takes an id that the caller makes, so that sending it twice makes it once', () => {

@@ -1,6 +1,10 @@
 /** Constraints that say no on our behalf. Any other violated constraint is a defect and answers 500. */
 export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   label_code_is_never_used_again: 'batch/label-taken',
+  roll_code_is_never_drawn_again: 'label/none-left',
+  label_is_on_a_batch: 'batch/unknown',
+  label_is_on_a_donor_tree: 'record/no-such-donor-tree',
+  label_is_on_a_place: 'record/no-such-place',
   review_is_of_an_entry: 'entry/unknown',
   review_is_assigned_to_a_person: 'record/no-such-person',
   donor_tree_label_is_used_once: 'record/name-taken',

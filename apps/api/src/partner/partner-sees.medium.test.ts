@@ -56,7 +56,7 @@ describe('a partner with a stand and a site', () => {
     const found = async (who: Member, code: string) => (await as(who).get(`labels/${code}`)).status;
     expect([await found(school, 'here-1'), await found(school, 'yard-1'), await found(school, 'no-such')]).toEqual([200, 200, 404]);
     expect([await found(agency.person, 'here-1'), await found(agency.person, 'yard-1')]).toEqual([404, 200]);
-    expect((await as(agency.person).get('labels/YARD-1')).body.batchId).toBe(given);
+    expect((await as(agency.person).get('labels/YARD-1')).body).toMatchObject({ is: 'batch', id: given });
   });
 
   test('is told of each batch how it concerns them, and nobody else is', async () => {

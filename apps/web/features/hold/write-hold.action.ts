@@ -1,18 +1,16 @@
 'use server';
 
-import { Label } from '@sprigline/contract';
 import { getTranslations } from 'next-intl/server';
 import { redirect } from 'next/navigation';
 import type { Route } from 'next';
+import { batchWithLabel } from '../../lib/batch-with-label.ts';
 import { entrySaid, SAYING } from '../../lib/entry-said.ts';
 import type { FormState } from '../../lib/form-state.ts';
 import { isTicked, text } from '../../lib/form-values.ts';
 import { writeEntry } from '../../lib/ledger.ts';
 import { pageOf } from '../../lib/page-address.ts';
-import { readIfAllowed } from '../../lib/read-if-allowed.ts';
 import { Refused } from '../../lib/refused.ts';
 import { submit } from '../../lib/submit.ts';
-import { apiOf } from '../../lib/workplace.ts';
 
 const told = (form: FormData, name: string) => text(form, `${SAYING}${name}`);
 const reasons = (form: FormData) => ({ reason: told(form, 'reason'), sample: told(form, 'sample'), result: told(form, 'result') });
@@ -24,7 +22,7 @@ export async function writeHold(programme: string, before: FormState, form: Form
     const named = ['label', 'placeId', 'donorTreeId', 'tripId', 'mediumLot'].filter((name) => told(form, name) !== undefined);
     if (named.length !== 1) throw unfit('label', t('oneOnly'));
     const label = told(form, 'label');
-    const batchId = label === undefined ? undefined : (await readIfAllowed(apiOf(programme, 'labels', label.slice(0, 40)), Label))?.body.batchId;
+    const batchId = label === undefined ? undefined : await batchWithLabel(programme, label);
     if (label !== undefined && batchId === undefined) throw unfit('label', t('noSuchLabel'));
     const saying = { kind: 'held', batchId, placeId: told(form, 'placeId'), donorTreeId: told(form, 'donorTreeId'), tripId: told(form, 'tripId'), mediumLot: told(form, 'mediumLot'), ...reasons(form) };
     await writeEntry(programme, entrySaid(form, saying), isTicked(form, 'confirm'));

@@ -1,8 +1,9 @@
 'use server';
 
-import { Batch, Label } from '@sprigline/contract';
+import { Batch } from '@sprigline/contract';
 import { getTranslations } from 'next-intl/server';
 import { redirect } from 'next/navigation';
+import { batchWithLabel } from '../../lib/batch-with-label.ts';
 import { entrySaid, SAYING } from '../../lib/entry-said.ts';
 import type { FormState } from '../../lib/form-state.ts';
 import { isTicked, number, text } from '../../lib/form-values.ts';
@@ -36,8 +37,8 @@ export async function bringIn(programme: string, before: FormState, form: FormDa
 async function returnedOf(programme: string, label: string | undefined): Promise<object> {
   if (label === undefined) return {};
   const t = await getTranslations('sticking.opening');
-  const found = await readIfAllowed(apiOf(programme, 'labels', label.slice(0, 40)), Label);
-  const batch = found && (await readIfAllowed(apiOf(programme, 'batches', found.body.batchId), Batch));
+  const found = await batchWithLabel(programme, label);
+  const batch = found === undefined ? undefined : (await readIfAllowed(apiOf(programme, 'batches', found), Batch));
   const sticking = batch?.body.line.sticking;
   const words = found ? t('cameFromMixed') : t('noSuchLabel');
   if (!sticking) throw new Refused({ type: 'about:blank', title: words, detail: words, status: 422, errors: [{ pointer: '#/cameFrom', detail: words }] });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { DomainError } from '../errors.ts';
 import { diceOf } from '../random/dice.ts';
 import { checkCharacter } from './check-character.ts';
-import { isLabelCode, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label-code.ts';
+import { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label-code.ts';
 import { labelCodes } from './label-codes.ts';
 
 const ALL = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ*';
@@ -111,6 +111,7 @@ test('a label of somebody’s own is told apart from a code that was mistyped', 
   expect([code, wrong, wrong.toLowerCase(), shownLabelCode(code)].map(looksLikeLabelCode)).toEqual([true, true, true, true]);
   expect(['A-12', 'SG07-T1', '', 'TRAY2345', 'D2'].map(looksLikeLabelCode)).toEqual([false, false, false, false, false]);
   expect(shownLabelCode('A-12')).toBe('A-12');
+  expect([shownLabelCode(code).toLowerCase(), wrong, ' a-12 '].map(keptLabel)).toEqual([code, wrong, 'a-12']);
 });
 
 describe('labelCodes', () => {

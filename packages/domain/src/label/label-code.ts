@@ -47,6 +47,15 @@ export function readLabelCode(typed: string): string {
   return code;
 }
 
+/**
+ * A label as it is kept: a code as it is printed, whatever else as somebody wrote it, without blanks around it.
+ * So that a code typed in small letters is on the label that has it, and not beside it.
+ */
+export function keptLabel(typed: string): string {
+  const code = asPrinted(typed);
+  return isLabelCode(code) ? code : typed.trim();
+}
+
 /** A code for the eye, in two groups of four: `K58Y 9J69`. */
 export function shownLabelCode(code: string): string {
   return isLabelCode(code) ? `${code.slice(0, 4)} ${code.slice(4)}` : code;

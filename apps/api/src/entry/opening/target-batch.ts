@@ -1,4 +1,4 @@
-import { DomainError, type Stage } from '@sprigline/domain';
+import { DomainError, keptLabel, type Stage } from '@sprigline/domain';
 import type { OpenPages } from '../pages/open-pages.ts';
 import type { KnownBatch } from '../pages/page-rows.ts';
 import type { Opening, OpeningEntry } from './opened.ts';
@@ -32,14 +32,15 @@ export function openOrJoin(target: Target, told: ToldOfBatch, entry: OpeningEntr
     refuseUnlessSameLine(there, target);
     return {};
   }
-  refuseUsedLabel(told.label, entry.pages);
+  const label = told.label === undefined ? undefined : keptLabel(told.label);
+  refuseUsedLabel(label, entry.pages);
   const { batchId, stage, stickingId, parent, placeId, standPartners } = target;
   const { rows, container, medium } = told;
   const batch = {
     id: batchId, stage, stickingId, parentId: parent?.id, openingEntryId: entry.id, openingPlaceId: placeId,
     openedOn: entry.observedOn, rows, container, medium, standPartners,
   };
-  return { batch, label: told.label };
+  return { batch, label };
 }
 
 function refuseUnlessSameLine(there: KnownBatch, { stage, stickingId, parent }: Target): void {
@@ -54,6 +55,6 @@ function refuseUnlessSameLine(there: KnownBatch, { stage, stickingId, parent }: 
 
 function refuseUsedLabel(label: string | undefined, pages: OpenPages): void {
   if (label !== undefined && pages.labels.has(label)) {
-    throw new DomainError('batch/label-taken', `${label} has been on another batch; a label is never used again`, { label });
+    throw new DomainError('batch/label-taken', `${label} has been used before; a label is never used again`, { label });
   }
 }

@@ -9,7 +9,7 @@ import { BatchTable } from '../../../../features/batch/batch-table.tsx';
 import { FilterForm } from '../../../../features/batch/filter-form.tsx';
 import { FindForm } from '../../../../features/batch/find-form.tsx';
 import { PartnerWays } from '../../../../features/batch/partner-ways.tsx';
-import { batchWithLabel } from '../../../../features/batch/batch-with-label.ts';
+import { batchWithLabel } from '../../../../lib/batch-with-label.ts';
 import { atSite, placesOf, sitesOf, standsOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { placeChoices } from '../../../../lib/place-path.ts';

@@ -1,4 +1,3 @@
-import { Label } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { redirect } from 'next/navigation';
 import { readTrace } from '../../../../features/trace/read-trace.ts';
@@ -6,9 +5,9 @@ import { askedIn, ON_A_PAGE, queryOf, type Search } from '../../../../features/t
 import { TraceHead } from '../../../../features/trace/trace-head.tsx';
 import { TraceStart } from '../../../../features/trace/trace-start.tsx';
 import { TraceTables } from '../../../../features/trace/trace-tables.tsx';
+import { batchWithLabel } from '../../../../lib/batch-with-label.ts';
 import { placesOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
-import { readIfAllowed } from '../../../../lib/read-if-allowed.ts';
 import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
@@ -44,8 +43,8 @@ export default async function TracePage({ params, searchParams }: { params: Prom
 
 /** Where nothing is asked for yet. A label leads on to its batch. */
 async function Start({ programme, label }: { programme: string; label: string }) {
-  const found = label === '' ? undefined : await readIfAllowed(apiOf(programme, 'labels', label), Label);
-  if (found) redirect(`${pageOf(programme, 'trace')}${queryOf({ batchId: found.body.batchId })}`);
+  const found = await batchWithLabel(programme, label);
+  if (found) redirect(`${pageOf(programme, 'trace')}${queryOf({ batchId: found })}`);
   const [places, { trace: said }] = await Promise.all([placesOf(programme), getMessages()]);
   return (
     <>
