@@ -10,7 +10,8 @@ type Headers = Readonly<Record<string, string>> & { readonly 'content-security-p
 export function securityHeaders(path: string, nonce: string, isDevelopment: boolean): Headers {
   const policy = [
     `default-src 'self'`,
-    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${isDevelopment ? " 'unsafe-eval'" : ''}`,
+    // WebAssembly may be compiled, for the reader of labels; text still never becomes script.
+    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic' 'wasm-unsafe-eval'${isDevelopment ? " 'unsafe-eval'" : ''}`,
     `style-src 'self' 'nonce-${nonce}'${isDevelopment ? " 'unsafe-inline'" : ''}`,
     `img-src 'self' blob: data:`,
     `connect-src 'self'${isDevelopment ? ' ws:' : ''}`,
