@@ -11,9 +11,14 @@ export function proxy(request: NextRequest): NextResponse {
   inward.set('content-security-policy', headers['content-security-policy']);
   inward.set('x-pathname', request.nextUrl.pathname + request.nextUrl.search);
 
-  const response = NextResponse.next({ request: { headers: inward } });
+  // Codes in capitals are smaller, so labels may say /L/; files that differ in capitals only would not do on every disk.
+  const label = /^\/L(\/.*)?$/.exec(request.nextUrl.pathname);
+  const asked = request.nextUrl.clone();
+  if (label) asked.pathname = `/l${label[1] ?? ''}`;
+
+  const response = label ? NextResponse.rewrite(asked, { request: { headers: inward } }) : NextResponse.next({ request: { headers: inward } });
   for (const [name, value] of Object.entries(headers)) response.headers.set(name, value);
   return response;
 }
 
-export const config = { matcher: ['/((?!_next/static|fonts/|icon.svg).*)'] };
+export const config = { matcher: ['/((?!_next/static|fonts/|scan/|icon.svg).*)'] };

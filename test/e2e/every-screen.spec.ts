@@ -13,7 +13,7 @@ const SCREENS = [
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/compare', '/readings/compare?season=2025', '/readings/sites', '/readings/donors-at-risk', '/readings/leave-or-call', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite',
   '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
   '/requests', '/requests/new', '/plans', '/plans/new', '/workdays', '/workdays/new',
-  '/treatments', '/places/walk', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
+  '/treatments', '/scan', '/scan/many', '/places/walk', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];
 
 /** Screens about one thing, reached by the first link of a list; and what lies behind them. */

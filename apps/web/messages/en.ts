@@ -31,6 +31,7 @@ import reports from './en/reports.json' with { type: 'json' };
 import requests from './en/requests.json' with { type: 'json' };
 import review from './en/review.json' with { type: 'json' };
 import round from './en/round.json' with { type: 'json' };
+import scan from './en/scan.json' with { type: 'json' };
 import secondOpinion from './en/second-opinion.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 import sites from './en/sites.json' with { type: 'json' };
@@ -84,6 +85,7 @@ export const messages = {
   requests,
   review,
   round,
+  scan,
   secondOpinion,
   shell,
   sites,

@@ -9,6 +9,7 @@ const SHAPES: Readonly<Partial<Record<NavName | 'more', string>>> = {
   places: 'M3 8h18v6H3ZM7 8v6M12 8v6M17 8v6M5 14v6M19 14v6',
   batches: 'M12 13V3M12 8 8.500 6M12 6.500l3.500-2M5 13h14l-2 8H7Z',
   donorTrees: 'M3 20h18M12 20V4M12 16l-6-3M12 16l6-3M12 11 7.500 8.500M12 11l4.500-2.500',
+  scan: 'M4 8V4h4M16 4h4v4M20 16v4h-4M8 20H4v-4M8 8h3v3H8ZM13 8h3v3M8 13h3v3M14 14h2v2',
   more: 'M5 7h14M5 12h14M5 17h14',
 };
 

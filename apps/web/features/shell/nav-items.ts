@@ -3,7 +3,7 @@ import type { Role } from '@sprigline/contract';
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
   | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
-  | 'settings' | 'due' | 'requests' | 'workdays' | 'compare' | 'trace' | 'reports' | 'treatments' | 'plans';
+  | 'settings' | 'due' | 'requests' | 'workdays' | 'compare' | 'trace' | 'reports' | 'treatments' | 'plans' | 'scan';
 
 export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
 
@@ -25,6 +25,7 @@ const GROUPS: readonly NavGroup[] = [
     items: [
       { name: 'home', path: [] },
       { name: 'due', path: ['due'] },
+      { name: 'scan', path: ['scan'] },
       { name: 'places', path: ['places'] },
       { name: 'batches', path: ['batches'] },
       { name: 'bench', path: ['bench'] },
@@ -81,6 +82,7 @@ const FOR_PARTNERS: readonly NavGroup[] = [
     name: 'work',
     items: [
       { name: 'home', path: [] },
+      { name: 'scan', path: ['scan'] },
       { name: 'sites', path: ['sites'] },
       { name: 'batches', path: ['batches'] },
       { name: 'stands', path: ['stands'] },
@@ -98,4 +100,4 @@ export function navFor(role: Role): readonly NavGroup[] {
 }
 
 /** The few that stand at the foot of a phone. */
-export const atHandFor = (role: Role): readonly NavName[] => (role === 'partner' ? ['home', 'sites', 'batches', 'donorTrees'] : ['home', 'places', 'batches', 'donorTrees']);
+export const atHandFor = (role: Role): readonly NavName[] => (role === 'partner' ? ['home', 'scan', 'sites', 'batches'] : ['home', 'scan', 'places', 'batches']);
