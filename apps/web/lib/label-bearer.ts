@@ -2,6 +2,7 @@ import 'server-only';
 import { Batch, Label } from '@sprigline/contract';
 import { onlyLiving } from './only-living.ts';
 import { readIfAllowed } from './read-if-allowed.ts';
+import { Refused } from './refused.ts';
 import { apiOf } from './workplace.ts';
 
 /** What a label is on. */
@@ -14,12 +15,24 @@ export type LabelBearer =
 /** So often plants may have gone on since they were given the label; a line is no longer than its stages. */
 const STEPS = 6;
 
-/** What bears a label in a programme; nothing where none does, or the caller may not see it. */
+/** What bears a label in a programme; nothing where none does, the caller may not see it, or no label can be called so. */
 export async function labelBearer(programme: string, code: string): Promise<LabelBearer | undefined> {
-  const label = (await readIfAllowed(apiOf(programme, 'labels', code), Label))?.body;
+  const label = await labelNamed(programme, code);
   if (!label) return undefined;
-  const batch = await whereItWent(programme, label.batchId);
+  if (label.is === 'unclaimed') return { is: 'unclaimed', code: label.code };
+  if (label.is !== 'batch') return { is: label.is, code: label.code, id: label.id };
+  const batch = await whereItWent(programme, label.id);
   return batch && { is: 'batch', code: label.code, batch };
+}
+
+async function labelNamed(programme: string, code: string): Promise<Label | undefined> {
+  try {
+    return (await readIfAllowed(apiOf(programme, 'labels', code), Label))?.body;
+  } catch (error) {
+    // A slip of the pen, or longer than any label: nothing bears it.
+    if (error instanceof Refused && error.problem.status === 422) return undefined;
+    throw error;
+  }
 }
 
 /** The batch itself, or the one that all its plants went on to. */
