@@ -26,6 +26,7 @@ export * from './news.ts';
 export * from './partner.ts';
 export * from './people.ts';
 export * from './permission.ts';
+export * from './photo.ts';
 export * from './place.ts';
 export * from './plan.ts';
 export * from './position.ts';

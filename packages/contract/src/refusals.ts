@@ -6,6 +6,7 @@ import { LABEL_REFUSALS } from './refusals/labels.ts';
 import { LEDGER_REFUSALS } from './refusals/ledger.ts';
 import { NUMBER_REFUSALS } from './refusals/numbers.ts';
 import { PEOPLE_REFUSALS } from './refusals/people.ts';
+import { PHOTO_REFUSALS } from './refusals/photos.ts';
 import { PLAN_REFUSALS } from './refusals/plans.ts';
 import { RECORD_REFUSALS } from './refusals/records.ts';
 import { WORK_LIST_REFUSALS } from './refusals/work-lists.ts';
@@ -23,6 +24,7 @@ export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...HTTP_REFUSALS, ...IMPORT_REFUSALS, ...KEY_REFUSALS, ...LEDGER_REFUSALS, ...NUMBER_REFUSALS, ...PEOPLE_REFUSALS, ...RECORD_REFUSALS,
   ...WORK_LIST_REFUSALS,
   ...REQUEST_REFUSALS,
+  ...PHOTO_REFUSALS,
   ...PLAN_REFUSALS,
   ...DUE_REFUSALS,
   ...LABEL_REFUSALS,

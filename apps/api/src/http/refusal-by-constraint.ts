@@ -50,5 +50,10 @@ export const REFUSAL_BY_CONSTRAINT: Readonly<Record<string, string>> = {
   plan_target_names_a_recipe: 'plan/no-such-recipe',
   plan_target_compares_with_a_recipe: 'plan/no-such-recipe',
   plan_target_compares_two_recipes: 'plan/needs-two-recipes',
+  photo_is_of_a_batch: 'batch/unknown',
+  photo_is_of_a_donor_tree: 'record/no-such-donor-tree',
+  photo_is_of_a_place: 'record/no-such-place',
+  photo_belongs_to_an_entry: 'photo/no-such-note',
+  photo_is_taken_by_a_person: 'record/no-such-person',
   reservation_is_of_a_batch: 'batch/unknown',
 };
