@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createApi } from '@sprigline/api';
 import { migrate } from '@sprigline/prisma/runner';
 import pg from 'pg';
@@ -34,9 +36,10 @@ export async function largeProgramme(size: Size): Promise<Large> {
   else await migrate({ url: at(address.owner) });
 
   const database = { name, owner: at(address.owner), app: at(address.app), auth: at(address.auth), keeper: at(address.keeper), superuser: at(address.superuser) };
-  const app = await createApi({ port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: database, log: 'silent', requestsPerMinute: 1_000_000 });
+  const photoFolder = join(tmpdir(), 'sprigline-load-photos');
+  const app = await createApi({ port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: database, photoFolder, log: 'silent', requestsPerMinute: 1_000_000 });
   afterAll(() => app.close());
-  const api = { app, database };
+  const api = { app, database, photoFolder };
   const coordinator = await member(api, 'coordinator', 'large-hills');
   const volunteer = await member(api, 'volunteer', 'large-hills');
   await fillOnce(database.superuser, coordinator.programmeId, size);

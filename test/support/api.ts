@@ -1,6 +1,10 @@
 import { createApi } from '@sprigline/api';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { afterAll } from 'vitest';
+import { randomUUID } from 'node:crypto';
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { type TestDatabase, testDatabase } from './database/test-database.ts';
 
 export const BASE_URL = 'http://localhost:4150';
@@ -9,6 +13,8 @@ export const SECRET = 'only for tests, and thirty-two signs long';
 export interface TestApi {
   readonly app: NestFastifyApplication;
   readonly database: TestDatabase;
+  /** Where its photos lie. */
+  readonly photoFolder: string;
 }
 
 /**
@@ -20,9 +26,13 @@ export interface TestApi {
  */
 export async function testApi(settings: { baseUrl?: string; trustedProxies?: string[]; presentTime?: () => Date; requestsPerMinute?: number; log?: 'silent' | 'info' } = {}): Promise<TestApi> {
   const database = await testDatabase();
+  const photoFolder = join(tmpdir(), `sprigline-photos-${randomUUID()}`);
   const app = await createApi({
-    port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: database, log: 'silent', ...settings,
+    port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: database, photoFolder, log: 'silent', ...settings,
   });
-  afterAll(() => app.close());
-  return { app, database };
+  afterAll(async () => {
+    await app.close();
+    await rm(photoFolder, { recursive: true, force: true });
+  });
+  return { app, database, photoFolder };
 }

@@ -25,6 +25,7 @@ import { PartnerModule } from './partner/partner.module.ts';
 import { ImportModule } from './import/import.module.ts';
 import { PeopleModule } from './people/people.module.ts';
 import { PermissionModule } from './permission/permission.module.ts';
+import { PhotoModule } from './photo/photo.module.ts';
 import { PlaceModule } from './place/place.module.ts';
 import { PlanModule } from './plan/plan.module.ts';
 import { ProgrammeModule } from './programme/programme.module.ts';
@@ -63,7 +64,7 @@ export class AppModule {
         LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
-        SecondOpinionModule, PlanModule, PackModule,
+        SecondOpinionModule, PlanModule, PackModule, PhotoModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -12,6 +12,7 @@ import { refuseUnsafeLogin } from './database/login-check.ts';
 import { STAMP, stampFor } from './http/asked-from.ts';
 import { answerUnreadable, guardTheFront } from './http/front.ts';
 import { isForWatchers, mountHealth } from './http/health.ts';
+import { takePictures } from './photo/picture-body.ts';
 import { SignIn } from './sign-in/sign-in.module.ts';
 import { mountSignIn } from './sign-in/sign-in.routes.ts';
 
@@ -45,6 +46,7 @@ export async function createApi(input: SettingsInput, web?: Web): Promise<NestFa
   // Changes by PATCH (RFC 7396): what is left out stays. Read with the same care as any JSON.
   fastify.addContentTypeParser('application/merge-patch+json', { parseAs: 'string', bodyLimit: BODY_LIMIT }, fastify.getDefaultJsonParser('error', 'error'));
   guardTheFront(fastify, settings);
+  takePictures(fastify);
   mountSignIn(fastify, app.get(SignIn), settings);
   await mountHealth(fastify, app.get(Database));
   if (web) handTheRestTo(web, app, settings);

@@ -15,6 +15,8 @@ export const Settings = z.object({
     /** Login that bypasses row-level security: backs up and verifies. */
     keeper: z.string(),
   }),
+  /** Where the pictures of photos lie; made when the first one comes. */
+  photoFolder: z.string().min(1),
   /** Signs cookies; at least 32 characters. */
   secret: z.string().min(32, { error: 'must be at least 32 characters' }),
   /** Addresses of proxies whose `X-Forwarded-For` is believed; none unless told. */

@@ -48,8 +48,8 @@ describe('a refusal, on every route', () => {
 });
 
 describe('every route that changes a record', () => {
-  /** The first telling has nothing to match; an order of walking and the plan of a sheet are told as a whole, by who looks at the whole. */
-  const FIRST_TELLING = /exact-place$|\/note$|\/walk$|\/plan$/;
+  /** The first telling has nothing to match; an order of walking and the plan of a sheet are told as a whole, by who looks at the whole; a photo is sent once and never changed. */
+  const FIRST_TELLING = /exact-place$|\/note$|\/walk$|\/plan$|\/photos\/\{id\}$/;
 
   test('by PUT or PATCH asks for the version that was seen, and says 428 without', async () => {
     const changing = routes.filter(({ method }) => method === 'put' || method === 'patch');
@@ -106,8 +106,8 @@ describe('a read', () => {
 describe('making a thing', () => {
   /** These make nothing that could be made twice: a link or a name works once, or nothing is written. */
   const MAKES_NOTHING = /\/(preview|dry-run|acceptance|account)$|^\/setup$|^\/reset-links\/\{token\}$/;
-  /** Their ids stand in what they hold, or are made from it: lines of a list, readings of a logger, a sheet and its rows, a label, which is its own name. */
-  const ID_WITHIN = /\/(labels|missing|imports|writing|typed|despatch|climate|setting-aside|many|seen)$/;
+  /** Their ids stand in what they hold or in their address, or are made from it: lines of a list, readings of a logger, a sheet and its rows, a label, which is its own name. */
+  const ID_WITHIN = /\/(labels|missing|imports|writing|typed|despatch|climate|setting-aside|withdrawal|many|seen)$/;
 
   // So no Idempotency-Key is asked for: the id that the caller makes is the key, and it never expires.
   test('takes an id that the caller makes, so that sending it twice makes it once', () => {

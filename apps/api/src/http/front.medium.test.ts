@@ -77,7 +77,7 @@ describe('pages', () => {
   test('carry a stamp of where they were asked from, which counts for the API and cannot be made by hand', async () => {
     const seen: Record<string, unknown>[] = [];
     const app = await createApi(
-      { port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: api.database, log: 'silent' },
+      { port: 0, baseUrl: BASE_URL, secret: SECRET, databaseUrls: api.database, photoFolder: api.photoFolder, log: 'silent' },
       (request, response) => {
         seen.push(request.headers);
         response.end('a page');

@@ -26,7 +26,7 @@ export function toProblem(thrown: unknown): Problem {
 const BY_STATUS: Readonly<Record<number, readonly [code: keyof typeof HTTP_REFUSALS, detail: string | undefined]>> = {
   400: ['http/bad-request', undefined],
   404: ['http/not-found', 'nothing answers at this address, or not by this method'],
-  413: ['http/too-large', 'sheets up to 50 MB, other requests up to 2 MB: send less at a time'],
+  413: ['http/too-large', 'sheets up to 50 MB, photos up to 15 MB, other requests up to 2 MB: send less at a time'],
   415: ['http/json-only', 'send the body as application/json, and changes by PATCH also as application/merge-patch+json'],
 };
 

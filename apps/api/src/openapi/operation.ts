@@ -1,3 +1,4 @@
+import { PictureContent } from '@sprigline/contract';
 import type { z } from 'zod';
 import type { Json } from './components.ts';
 import type { ContractSchemas } from './contract-schemas.ts';
@@ -57,6 +58,7 @@ function parametersOf({ asks: { parts, ifMatch } }: Route, schemas: ContractSche
 
 /** A file is sent as it is; everything else is JSON. */
 function sentAs(body: z.ZodType, method: Route['method'], schemas: ContractSchemas): Json {
+  if (body === PictureContent) return { 'image/jpeg': {}, 'image/png': {}, 'image/webp': {} };
   if (body.def.type === 'custom') return { 'text/csv': {}, 'application/octet-stream': {} };
   const content = { schema: schemas.sent(body) };
   return { ...(method === 'patch' && { 'application/merge-patch+json': content }), 'application/json': content };

@@ -17,4 +17,5 @@ export type FindingRule =
   | 'parent-is-not-what-the-entry-says'
   | 'entry-is-not-filed'
   | 'books-differ-from-entries'
-  | 'books-do-not-add-up';
+  | 'books-do-not-add-up'
+  | 'picture-is-damaged';
