@@ -13,6 +13,7 @@ declare module '@sprigline/api' {
 
   export function startApi(
     options: Install & {
+      photoFolder: string;
       port: number;
       host: string;
       /** Addresses of proxies whose X-Forwarded-For is believed. */
@@ -24,7 +25,7 @@ declare module '@sprigline/api' {
   ): Promise<{ url: string; close(): Promise<void> }>;
 
   /** The application, ready to be asked with `inject`, not listening. */
-  export function createApi(options: Install & { port: number; log?: 'silent' | 'error' | 'info' | 'debug' }): Promise<{
+  export function createApi(options: Install & { photoFolder: string; port: number; log?: 'silent' | 'error' | 'info' | 'debug' }): Promise<{
     inject(asked: { method: 'GET' | 'POST' | 'PUT'; url: string; headers: Record<string, string>; payload?: object | Buffer }): Promise<{
       statusCode: number;
       headers: Record<string, string | string[] | number | undefined>;
@@ -38,5 +39,5 @@ declare module '@sprigline/api' {
   export function makeSetupLink(install: Install): Promise<string | undefined>;
 
   /** Every damage, in a sentence. */
-  export function verify(options: { keeper: string }): Promise<readonly { sentence: string }[]>;
+  export function verify(options: { keeper: string; photoFolder: string }): Promise<readonly { sentence: string }[]>;
 }

@@ -13,6 +13,7 @@ export const SETTINGS = [
   { name: 'TRUSTED_PROXIES', usual: 'none', example: '10.0.0.2,10.0.0.3', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
   { name: 'REQUESTS_PER_MINUTE', usual: '3000', example: '600', words: 'Requests taken of each key, each person, and each address of neither; 0 takes any number.' },
   { name: 'DATA_DIR', usual: '.data', example: '/srv/sprigline', words: 'Where the built-in database keeps its data.' },
+  { name: 'PHOTO_FOLDER', usual: '`photos` in DATA_DIR', example: '/srv/sprigline-photos', words: 'Where the pictures of photos lie. Back it up with the database.' },
   { name: 'SECRET', usual: 'made once, kept in DATA_DIR', example: '32 characters or more', secret: true, words: 'Signs sessions; at least 32 characters, such as `openssl rand -base64 32` makes.' },
   { name: 'DATABASE_URL', usual: 'the built-in database', example: 'postgresql://app:…@host:5432/sprigline', secret: true, words: 'The app’s login on your own PostgreSQL 18.' },
   { name: 'DATABASE_OWNER_URL', usual: 'none', example: 'postgresql://owner:…@host:5432/sprigline', secret: true, words: 'The login that migrates. Without it, a database that lacks a migration is refused.' },
@@ -30,6 +31,7 @@ export const SETTINGS = [
  * @property {string[]} trustedProxies
  * @property {number} requestsPerMinute
  * @property {string | undefined} dataDir
+ * @property {string | undefined} photoFolder
  * @property {string | undefined} secret
  * @property {GivenDatabase | undefined} database nothing: use the built-in one
  *
@@ -70,6 +72,7 @@ export function parseSettings(environment) {
     trustedProxies: (text('TRUSTED_PROXIES') ?? '').split(',').map((one) => one.trim()).filter(Boolean),
     requestsPerMinute: wholeNumber('REQUESTS_PER_MINUTE', text('REQUESTS_PER_MINUTE') ?? '3000'),
     dataDir: text('DATA_DIR'),
+    photoFolder: text('PHOTO_FOLDER'),
     secret: longEnough(text('SECRET')),
     database: givenDatabase(text),
   };

@@ -10,6 +10,7 @@ test('with nothing set: port 3000, this machine only, the built-in database', ()
     trustedProxies: [],
     requestsPerMinute: 3000,
     dataDir: undefined,
+    photoFolder: undefined,
     secret: undefined,
     database: undefined,
   });

@@ -17,7 +17,7 @@ import { answerRequests, giveToCommoners } from './requests.mjs';
  * Loads the invented Harrowdale programme into an empty install, through the same
  * door as everybody: what the demo shows has been accepted by the API.
  *
- * @param {Install & { databaseUrls: { app: string, auth: string, keeper: string } }} install
+ * @param {Install & { photoFolder: string, databaseUrls: { app: string, auth: string, keeper: string } }} install
  * @param {string} ownerUrl login that may mark the programme as a demo
  * @throws {Error} when a programme is there already: examples never stand among real trees
  */

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { dropDemo } from '../demo/drop-demo.mjs';
 import { dataHome, startPostgres } from '../postgres/index.mjs';
 import { withDatabaseWords } from './database-words.mjs';
+import { photoFolder } from './photo-folder.mjs';
 import { isBeingStopped, onStop, stop } from './stopping.mjs';
 
 /** The name of the built-in database. */
@@ -17,6 +18,7 @@ const DATABASE_SECONDS = 70;
  * @property {string} auth
  * @property {string} keeper
  * @property {string | undefined} owner
+ * @property {string} photoFolder where the pictures lie that its rows name
  */
 
 /**
@@ -30,7 +32,7 @@ const DATABASE_SECONDS = 70;
 export function openDatabase({ root, settings, say, isDemoReset = false }) {
   if (settings.database && isDemoReset) throw new Error('The demo on a server of your own is reset by making its database anew, then npm start -- --demo.');
   if (!settings.database) return openBuiltIn({ root, settings, say, isDemoReset });
-  return openGiven(settings.database, say).catch((error) => Promise.reject(withDatabaseWords(error)));
+  return openGiven({ root, settings, given: settings.database, say }).catch((error) => Promise.reject(withDatabaseWords(error)));
 }
 
 /** @param {{ root: string, settings: import('../settings.mjs').Settings, say: (words: string) => void, isDemoReset: boolean }} options */
@@ -44,7 +46,8 @@ async function openBuiltIn({ root, settings, say, isDemoReset }) {
     say(`The database has stopped by itself; ${join(home, 'postgres.log')} says why.`);
     return stop(1);
   });
-  if (isDemoReset) await dropDemo(postgres, DATABASE);
+  const photos = photoFolder({ root, settings, home });
+  if (isDemoReset) await dropDemo(postgres, DATABASE, photos);
   await bootstrapRoles({ url: postgres.url('superuser', 'postgres'), database: DATABASE, logins: postgres.logins });
   const owner = postgres.url('owner', DATABASE);
   await migrateAndSay(owner, say);
@@ -53,18 +56,17 @@ async function openBuiltIn({ root, settings, say, isDemoReset }) {
     app: postgres.url('app', DATABASE),
     auth: postgres.url('auth', DATABASE),
     keeper: postgres.url('keeper', DATABASE),
+    photoFolder: photos,
   };
 }
 
-/**
- * @param {import('../settings.mjs').GivenDatabase} given
- * @param {(words: string) => void} say
- */
-async function openGiven({ app, owner, auth = app, keeper = owner ?? app, superuser }, say) {
+/** @param {{ root: string, settings: import('../settings.mjs').Settings, given: import('../settings.mjs').GivenDatabase, say: (words: string) => void }} options */
+async function openGiven({ root, settings, given, say }) {
+  const { app, owner, auth = app, keeper = owner ?? app, superuser } = given;
   if (superuser) await makeRoles({ app, owner, auth, keeper, superuser });
   if (owner) await migrateAndSay(owner, say);
   else await refusePending(app);
-  return { app, owner, auth, keeper };
+  return { app, owner, auth, keeper, photoFolder: photoFolder({ root, settings }) };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { keptSecret } from './kept-secret.mjs';
+import { readyPhotoFolder } from './photo-folder.mjs';
 import { onStop } from './stopping.mjs';
 import { webHandler } from './web-handler.mjs';
 import { choosePort } from './web-port.mjs';
@@ -23,7 +24,9 @@ export async function serve({ root, settings, database, dev, isDemoWanted = fals
 
   const baseUrl = settings.baseUrl ?? `http://localhost:${port}`;
   const secret = settings.secret ?? keptSecret(join(root, '.data'));
-  const install = { baseUrl, secret, databaseUrls: { app: database.app, auth: database.auth, keeper: database.keeper } };
+  const { photoFolder } = database;
+  readyPhotoFolder(photoFolder);
+  const install = { baseUrl, secret, photoFolder, databaseUrls: { app: database.app, auth: database.auth, keeper: database.keeper } };
   const { startApi } = await import('@sprigline/api');
   const { welcome } = await import('./welcome.mjs');
   if (isDemoWanted) await loadDemoIfEmpty({ install, database, say });
@@ -40,7 +43,7 @@ export async function serve({ root, settings, database, dev, isDemoWanted = fals
   return { url: baseUrl };
 }
 
-/** @param {{ install: { baseUrl: string, secret: string, databaseUrls: { app: string, auth: string, keeper: string } }, database: import('./open-database.mjs').OpenDatabase, say: (words: string) => void }} options */
+/** @param {{ install: { baseUrl: string, secret: string, photoFolder: string, databaseUrls: { app: string, auth: string, keeper: string } }, database: import('./open-database.mjs').OpenDatabase, say: (words: string) => void }} options */
 async function loadDemoIfEmpty({ install, database, say }) {
   const { countProgrammes, loadDemo } = await import('../demo/load-demo.mjs');
   if ((await countProgrammes(database.keeper)).all > 0) return;

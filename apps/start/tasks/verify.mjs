@@ -4,7 +4,7 @@
  */
 export async function verify({ database, say }) {
   const { verify: findDamages } = await import('@sprigline/api');
-  const damages = await findDamages({ keeper: database.keeper });
+  const damages = await findDamages({ keeper: database.keeper, photoFolder: database.photoFolder });
 
   for (const damage of damages) say(`Damage: ${damage.sentence}`);
   say(damages.length === 0 ? 'All of it agrees.' : `${damages.length} damage(s) found. Nothing was changed.`);
