@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Effect } from '../ledger/books.ts';
 import type { CuttingBatch, CuttingMovement, RootsToldOn } from './cutting-history.ts';
-import { followedCuttings } from './followed-cuttings.ts';
+import { followedCuttings, withoutTakenBack } from './followed-cuttings.ts';
 
 let entries = 0;
 const move = (day: number, effect: Effect, n: number, more: Partial<CuttingMovement> = {}): CuttingMovement => ({ entryId: `e${(entries += 1)}`, day, effect, n, ...more });
@@ -61,6 +61,73 @@ describe('what is known of one tray', () => {
   });
 });
 
+describe('what one entry and one day hold', () => {
+  test('a count that finds more has found them without roots, whatever it tells of roots', () => {
+    const count = { ...tug(100, 3), entryId: 'count' };
+    expect(rows(tray([move(0, 'stuck', 10), { entryId: 'count', day: 100, effect: 'found', n: 2 }], [count], 100))).toEqual([
+      [2, 'waiting', 100, 100, 100, 100], [3, 'rooted', 0, 0, 0, 100], [7, 'waiting', 0, 100, 100, 100],
+    ]);
+  });
+
+  test.each(['died', 'unaccounted'] as const)('%s on the day of a tug: gone before it, so the tug says nothing of them', (effect) => {
+    expect(rows(tray([move(0, 'stuck', 10), move(100, effect, 4, { lastSeen: 60 })], [tug(100, 5)], 100))).toEqual([
+      [1, 'waiting', 0, 100, 100, 100], [4, 'lost', 0, 0, 60, 100], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test('thrown out on the day of a tug: after it, so they had no roots on that day', () => {
+    expect(rows(tray([move(0, 'stuck', 10), move(100, 'thrownOut', 4)], [tug(100, 5)], 100))).toEqual([
+      [1, 'waiting', 0, 100, 100, 100], [4, 'lost', 0, 100, 100, 101], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test('seen alive for the last time on the day of death is seen alive the day before', () => {
+    expect(rows(tray([move(0, 'stuck', 1), move(60, 'died', 1, { lastSeen: 60 })]))).toEqual([[1, 'lost', 0, 0, 59, 60]]);
+  });
+
+  test('only what was missing is taken back, each loss once, and never the dead of the same count', () => {
+    const of = (effect: Effect, n: number, undoes?: string): CuttingMovement => ({ entryId: 'count', day: 50, effect, n, ...(undoes !== undefined && { undoes }) });
+    const left = (...movements: CuttingMovement[]) => withoutTakenBack(movements).map(({ effect, n }) => [effect, n]);
+    expect(left(of('died', 2), of('unaccounted', 3), of('takenBack', 3, 'count'))).toEqual([['died', 2]]);
+    expect(left(of('unaccounted', 3), of('unaccounted', 3), of('takenBack', 4, 'count'))).toEqual([['unaccounted', 2]]);
+    expect(left(of('unaccounted', 3), of('takenBack', 1, 'count'), of('takenBack', 1, 'count'))).toEqual([['unaccounted', 1]]);
+    expect(left(of('unaccounted', 3), of('takenBack', 3, 'another'))).toEqual([['unaccounted', 3]]);
+  });
+});
+
+describe('how many with roots are still there', () => {
+  test('who went on is gone, so the next tug tells of others', () => {
+    expect(rows(tray([move(0, 'stuck', 10), move(110, 'wentOn', 5)], [tug(100, 5), tug(150, 2)], 150))).toEqual([
+      [2, 'rooted', 0, 100, 100, 150], [3, 'waiting', 0, 150, 150, 150], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test.each(['died', 'givenOut', 'restuckOut'] as const)('%s takes rooted ones where no others are left', (effect) => {
+    // Five of five rooted, two leave, three come later: a tug that tells four has seen one of these.
+    expect(rows(tray([move(0, 'stuck', 5), move(120, effect, 2), move(130, 'found', 3)], [tug(100, 5), tug(150, 4)], 150))).toEqual([
+      [1, 'rooted', 130, 130, 130, 150], [2, 'waiting', 130, 150, 150, 150], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test('more leave than are known: whoever is there has left, and later roots are new', () => {
+    expect(rows(tray([move(0, 'stuck', 2), move(110, 'died', 9), move(130, 'found', 3)], [tug(100, 2), tug(150, 1)], 150))).toEqual([
+      [1, 'rooted', 130, 130, 130, 150], [2, 'rooted', 0, 0, 0, 100], [2, 'waiting', 130, 150, 150, 150],
+    ]);
+  });
+
+  test('given out with roots told: these leave, and the cuttings without roots are still followed', () => {
+    const away = move(120, 'givenOut', 5);
+    expect(rows(tray([move(0, 'stuck', 10), away], [tug(100, 5), { entryId: away.entryId, day: 120, rooted: 5, passing: true }, tug(150, 2)], 150))).toEqual([
+      [2, 'rooted', 0, 100, 100, 150], [3, 'waiting', 0, 150, 150, 150], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test('all of those that came had roots: none is followed', () => {
+    const came = move(30, 'received', 4);
+    expect(rows(tray([came], [{ entryId: came.entryId, day: 30, rooted: 4, passing: true }], 60))).toEqual([]);
+  });
+});
+
 describe('plants that change trays', () => {
   const split = (stated?: number) => {
     const entryId = `split${(entries += 1)}`;
@@ -80,6 +147,51 @@ describe('plants that change trays', () => {
     const wanted = [[2, 'rooted', 0, 100, 100, 140], [3, 'waiting', 0, 100, 100, 100], [5, 'rooted', 0, 0, 0, 100]];
     expect(rows(from, to)).toEqual(wanted);
     expect(rows(to, from)).toEqual(wanted);
+  });
+
+  test('the tray that they left has so many fewer with roots', () => {
+    const [from, to] = split(3);
+    // Two of five are left there; a tug on day 120 that tells three has seen one more.
+    expect(rows({ ...from, told: [...from.told, tug(120, 3)], lastSeen: 120 }, to)).toEqual([
+      [1, 'rooted', 0, 100, 100, 120], [1, 'waiting', 0, 120, 120, 120], [3, 'waiting', 0, 100, 100, 100], [5, 'rooted', 0, 0, 0, 100],
+    ]);
+  });
+
+  test('more roots told of them than anybody knew of were seen on that day', () => {
+    const told = [{ entryId: 'move', day: 100, rooted: 3, passing: true }];
+    expect(rows(tray([move(0, 'stuck', 10), { entryId: 'move', day: 100, effect: 'splitOut', n: 4 }], told), tray([{ entryId: 'move', day: 100, effect: 'splitIn', n: 4 }], told))).toEqual([
+      [3, 'rooted', 0, 0, 0, 100], [7, 'waiting', 0, 0, 0, 0],
+    ]);
+  });
+
+  test('are there when their new tray is tugged on that day, and before anything leaves it', () => {
+    const from = tray([move(0, 'stuck', 3), { entryId: 'carried', day: 100, effect: 'splitOut', n: 3 }], [tug(90, 3)]);
+    const to = tray([move(0, 'stuck', 4), { entryId: 'carried', day: 100, effect: 'splitIn', n: 3 }, move(100, 'wentOn', 3)], [tug(100, 3), { entryId: 'carried', day: 100, rooted: 3, passing: true }], 100);
+    const wanted = [[3, 'rooted', 0, 0, 0, 90], [4, 'waiting', 0, 100, 100, 100]];
+    for (const told of [[], [{ entryId: 'carried', day: 100, rooted: 3, passing: true }]]) {
+      expect(rows({ ...from, told: [...from.told, ...told] }, to)).toEqual(wanted);
+      expect(rows(to, { ...from, told: [...from.told, ...told] })).toEqual(wanted);
+    }
+  });
+
+  test('and come back later', () => {
+    const carry = (entryId: string, day: number, effect: Effect): CuttingMovement => ({ entryId, day, effect, n: 6 });
+    const here = tray([move(0, 'stuck', 6), carry('there', 100, 'splitOut'), carry('back', 150, 'splitIn')], [tug(160, 2)], 160);
+    const there = tray([carry('there', 100, 'splitIn'), carry('back', 150, 'splitOut')], [tug(120, 1)], 120);
+    const wanted = [[1, 'rooted', 0, 0, 0, 120], [1, 'rooted', 0, 120, 120, 160], [4, 'waiting', 0, 160, 160, 160]];
+    expect(rows(here, there)).toEqual(wanted);
+    expect(rows(there, here)).toEqual(wanted);
+  });
+
+  test('from a tray that nobody knows: under observation from that day, without roots', () => {
+    expect(rows(tray([{ entryId: 'from nowhere', day: 100, effect: 'givenIn', n: 5 }], [tug(130, 2)], 130))).toEqual([
+      [2, 'rooted', 100, 100, 100, 130], [3, 'waiting', 100, 130, 130, 130],
+    ]);
+  });
+
+  test('more arrive than left: the others are new', () => {
+    const from = tray([move(0, 'stuck', 3), { entryId: 'more', day: 100, effect: 'splitOut', n: 3 }]);
+    expect(rows(from, tray([{ entryId: 'more', day: 100, effect: 'splitIn', n: 5 }]))).toEqual([[2, 'waiting', 100, 100, 100, 100], [3, 'waiting', 0, 0, 0, 0]]);
   });
 });
 

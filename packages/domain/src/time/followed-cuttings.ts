@@ -32,7 +32,7 @@ const LOST: readonly Effect[] = ['died', 'unaccounted', 'thrownOut'];
  * where it tells of some, and says nothing of the others. Going on means roots. A count tells how many, never which: those
  * longest in the tray are taken to root first. What dies, is missing or is thrown out is taken from those without
  * roots as long as there are any. What is called had no roots on that day, and nobody knows whether it ever would have. A miscount that was taken back never happened.
- * Plants that change trays keep what is known of them. Counts of a sample are not for here.
+ * Plants that change trays keep what is known of them, and whoever tells roots of plants that leave has seen them. Counts of a sample are not for here.
  *
  * @param batches of one sticking at the stage of cuttings, in any order
  * @returns one row for each way to have fared, in no order that means anything; plants are whole numbers above 0
@@ -63,9 +63,8 @@ function turnOf(effect: Effect): number {
 /** Losses that a later count took back never happened. */
 export function withoutTakenBack<M extends CuttingMovement>(movements: readonly M[]): M[] {
   const back = new Map<string, number>();
-  for (const { effect, undoes, n } of movements) if (effect === 'takenBack' && undoes !== undefined) back.set(undoes, (back.get(undoes) ?? 0) + n);
-  return movements.flatMap((movement) => {
-    if (movement.effect === 'takenBack') return [];
+  for (const { undoes, n } of movements) if (undoes !== undefined) back.set(undoes, (back.get(undoes) ?? 0) + n);
+  return movements.filter(({ effect }) => effect !== 'takenBack').flatMap((movement) => {
     if (movement.effect !== 'unaccounted') return [movement];
     const undone = Math.min(movement.n, back.get(movement.entryId) ?? 0);
     back.set(movement.entryId, (back.get(movement.entryId) ?? 0) - undone);
@@ -109,11 +108,11 @@ class Walk {
     if (FROM_THE_START.includes(effect)) tray.lots.push({ from: 0, unrootedAt: 0, plants: n });
     else if (FROM_OUTSIDE.includes(effect)) this.#arrive(tray, n, this.stated.get(entryId) ?? 0, day);
     else if (FROM_A_TRAY.includes(effect)) this.#arriveFromTray(tray, movement, day);
-    else if (TO_A_TRAY.includes(effect)) this.#carried.set(entryId, takePassing(tray, n, this.stated.get(entryId)));
+    else if (TO_A_TRAY.includes(effect)) this.#carried.set(entryId, this.#depart(tray, movement, day));
     else if (LOST.includes(effect)) this.#lose(tray, movement, day);
     else if (effect === 'wentOn') this.#goOn(tray, n, day);
-    else if (effect === 'notRooted' || effect === 'restuckOut') this.#leave(tray, n, day, effect === 'notRooted' ? 'called' : 'left', true);
-    else this.#leave(tray, n, day, 'left', false);
+    else if (effect === 'notRooted' || effect === 'restuckOut') this.#leaveUnrooted(tray, n, day, effect === 'notRooted' ? 'called' : 'left');
+    else for (const lot of this.#depart(tray, movement, day).lots) this.#end(lot, 'left', day);
   }
 
   #arrive(tray: Tray, n: number, rooted: number, day: number): void {
@@ -121,10 +120,10 @@ class Walk {
     if (n > rooted) tray.lots.push({ from: day, unrootedAt: day, plants: n - rooted });
   }
 
-  /** The entry that brought them took them from a tray of this sticking; if that is still to come today, it comes first, with all that comes before it. */
+  /** The entry that brought them took them from a tray of this sticking; if that is still to come today, it comes first, with all of that tray's day. */
   #arriveFromTray(tray: Tray, { entryId, n }: CuttingMovement, day: number): void {
     const departure = this.#departures.get(entryId);
-    if (departure) for (const step of this.steps) if (step.tray === departure.tray && step.day === departure.day && step.turn <= departure.turn) this.take(step);
+    if (departure) for (const step of this.steps) if (step.tray === departure.tray && step.day === departure.day) this.take(step);
     const carried = this.#carried.get(entryId);
     this.#carried.delete(entryId);
     tray.lots.push(...(carried?.lots ?? []));
@@ -140,7 +139,7 @@ class Walk {
 
   #goOn(tray: Tray, n: number, day: number): void {
     this.#root(tray, n - tray.rooted, day);
-    tray.rooted -= Math.min(n, tray.rooted);
+    tray.rooted = Math.max(0, tray.rooted - n);
   }
 
   #root(tray: Tray, n: number, day: number): void {
@@ -151,15 +150,18 @@ class Walk {
   }
 
   #lose(tray: Tray, { n, lastSeen }: CuttingMovement, day: number): void {
-    const lots = takeLots(tray, n);
-    tray.rooted = Math.max(0, tray.rooted - (n - plantsIn(lots)));
-    for (const lot of lots) this.#end(lot, 'lost', day, lastSeen);
+    for (const lot of takePassing(tray, n).lots) this.#end(lot, 'lost', day, lastSeen);
   }
 
-  #leave(tray: Tray, n: number, day: number, end: CuttingEnd, wereUnrooted: boolean): void {
-    const lots = takeLots(tray, n);
-    tray.rooted = Math.max(0, tray.rooted - (n - plantsIn(lots)));
-    for (const lot of lots) this.#end(wereUnrooted ? { ...lot, unrootedAt: Math.max(lot.unrootedAt, day) } : lot, end, day);
+  #leaveUnrooted(tray: Tray, n: number, day: number, end: CuttingEnd): void {
+    for (const lot of takePassing(tray, n).lots) this.#end({ ...lot, unrootedAt: Math.max(lot.unrootedAt, day) }, end, day);
+  }
+
+  /** Roots that are told of plants that go elsewhere were seen on that day. */
+  #depart(tray: Tray, { entryId, n }: CuttingMovement, day: number): Carried {
+    const rooted = Math.min(n, this.stated.get(entryId) ?? 0);
+    this.#root(tray, rooted - tray.rooted, day);
+    return takePassing(tray, n, rooted);
   }
 
   /** What was seen on the very day it came under observation is taken to have happened by the next. */
@@ -190,9 +192,9 @@ function takeLots(tray: Tray, n: number): Lot[] {
   return taken;
 }
 
-/** As many rooted ones as were stated; where nothing was, those without roots first. */
-function takePassing(tray: Tray, n: number, stated = 0): Carried {
-  const told = Math.min(n, stated, tray.rooted);
+/** As many rooted ones as were told; where nothing was, those without roots first. */
+function takePassing(tray: Tray, n: number, rootedOfThem = 0): Carried {
+  const told = Math.min(rootedOfThem, tray.rooted);
   const lots = takeLots(tray, n - told);
   const rooted = Math.min(tray.rooted, n - plantsIn(lots));
   tray.rooted -= rooted;

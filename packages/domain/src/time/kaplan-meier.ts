@@ -52,12 +52,10 @@ export function kaplanMeier(followed: readonly Followed[], limitsBy: LimitsBy = 
   const steps: SurvivalStep[] = [];
   for (const { time, atRisk, events, censored } of momentsOf(followed)) {
     if (events === 0 && censored === 0) continue;
-    if (events > 0) {
-      surviving *= 1 - events / atRisk;
-      greenwood += events / (atRisk * (atRisk - events));
-      // Shares of plants leave dust behind when all have gone.
-      if (atRisk - events <= 1e-12 * atRisk) surviving = 0;
-    }
+    surviving *= 1 - events / atRisk;
+    greenwood += events / (atRisk * (atRisk - events));
+    // Shares of plants leave dust behind when all have gone.
+    if (atRisk - events <= 1e-12 * atRisk) surviving = 0;
     const standardError = surviving === 0 ? 0 : surviving * Math.sqrt(greenwood);
     steps.push({ time, atRisk, events, censored, surviving, standardError, ...limitsOf(surviving, greenwood, z, limitsBy) });
   }
@@ -77,14 +75,13 @@ function limitsOf(surviving: number, greenwood: number, z: number, by: LimitsBy)
 /** First step at which each curve is at a half or below; half-way to the next where it lies at just a half, as in R. */
 function medianOf(steps: readonly SurvivalStep[]): Pick<KaplanMeier, 'median' | 'medianLower' | 'medianUpper'> {
   const reached = (curve: (step: SurvivalStep) => number | undefined): number | undefined => {
-    const at = steps.findIndex((step) => (curve(step) ?? Number.NaN) <= 0.5 + 1e-12);
-    const step = steps[at];
+    const step = steps.find((one) => (curve(one) ?? 1) <= 0.5 + 1e-12);
     if (!step) return undefined;
-    if (Math.abs(curve(step)! - 0.5) > 1e-12) return step.time;
-    const next = steps.slice(at).find((later) => (curve(later) ?? 0) < 0.5 - 1e-12);
-    return next ? (step.time + next.time) / 2 : step.time;
+    // The step itself, unless the curve lies at just a half there.
+    const below = steps.find((one) => (curve(one) ?? 0) < 0.5 - 1e-12) ?? step;
+    return (step.time + below.time) / 2;
   };
   // Once nobody is left the share itself is nothing, and so is its lower limit.
-  const found = { median: reached(({ surviving }) => surviving), medianLower: reached(({ lower, surviving }) => lower ?? (surviving === 0 ? 0 : undefined)), medianUpper: reached(({ upper }) => upper) };
+  const found = { median: reached(({ surviving }) => surviving), medianLower: reached(({ lower = 0 }) => lower), medianUpper: reached(({ upper }) => upper) };
   return Object.fromEntries(Object.entries(found).filter(([, time]) => time !== undefined));
 }

@@ -70,11 +70,11 @@ describe('a curve of roots', () => {
   });
 
   test('plants that came late count from then on, on the days they were seen', () => {
-    // Ten from the start, of which five root by week 10; ten more come in week 15; of the fifteen then waiting six root by week 20.
-    const rows = [of('A', 'rooted', 0, 70, 5), of('A', 'rooted', 70, 140, 2), of('A', 'waiting', 140, 140, 3), of('B', 'rooted', 105, 140, 4, { from: 105 }), of('B', 'waiting', 140, 140, 6, { from: 105 })];
+    // Ten from the start, of which five root by week 10; ten more come in week 15; of the fifteen then waiting ten root by week 20.
+    const rows = [of('A', 'rooted', 0, 70, 5), of('A', 'rooted', 70, 140, 2), of('A', 'waiting', 140, 140, 3), of('B', 'rooted', 105, 140, 8, { from: 105 }), of('B', 'waiting', 140, 140, 2, { from: 105 })];
     const curve = rootingCurve(rows);
     expect(curve.method).toBe('days-seen');
-    expect(curve.steps.map(({ week, rooted: share }) => [week, share])).toEqual([[10, 0.5], [20, expect.closeTo(0.5 + 0.5 * (6 / 15), 12)]]);
+    expect(curve.steps.map(({ week, rooted: share }) => [week, share])).toEqual([[10, 0.5], [20, expect.closeTo(0.5 + 0.5 * (10 / 15), 12)]]);
     expect([0, 10, 16, 20, 400].map(watchedByWeek(rows))).toEqual([10, 5, 15, 0, 0]);
   });
 
@@ -90,6 +90,15 @@ describe('a curve of roots', () => {
     const late = (plants: number) => rootingCurve([...alike, of('F', 'lost', 105, 140, plants, { from: 105 })]);
     expect(late(2)).toEqual(rootingCurve(alike));
     expect(late(3).method).toBe('days-seen');
+  });
+
+  test('what nobody has seen since it came says nothing, makes no tree, and is not late', () => {
+    const four = alike.filter(({ unit }) => unit < 'E');
+    expect(rootingCurve([...four, of('E', 'waiting', 0, 0, 400)])).toEqual(rootingCurve(four));
+    expect(rootingCurve(four).limitsBy).toBe('cuttings');
+    expect(rootingCurve([...alike, of('F', 'waiting', 105, 105, 400, { from: 105 })])).toEqual(rootingCurve(alike));
+    // Within the first week something is told: they were there until the next.
+    expect(watchedByWeek([of('A', 'lost', 0, 3, 2)])(0)).toBe(2);
   });
 
   test('nothing seen yet, nothing rooted yet', () => {

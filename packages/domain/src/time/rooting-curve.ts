@@ -59,9 +59,12 @@ export function rootingCurve(rows: readonly CuttingsOf[], confidence = 0.95): Ro
 
   const parts = partsOf(seen);
   const spread = parts.length < DONORS_NEEDED ? spreadOfCuttings(shares, seen, confidence) : spreadOfParts(shares, parts, seen, confidence);
-  const steps = shares.map((step, at) => ({ ...step, ...limitsOn(step.rooted, spread.ofAll[at] ?? 0) }));
-  const ofRooting = shares.map((step, at) => ({ ...step, rooted: step.rooted / last.rooted, ...limitsOn(step.rooted / last.rooted, spread.ofRooting[at] ?? 0) }));
-  const [halfOfRooting, halfOfAll] = [last.rooted > 0 ? halfOf(ofRooting) : undefined, halfOf(steps)];
+  const steps = shares.map((step, at) => ({ ...step, ...limitsOn(step.rooted, spread.ofAll[at]!) }));
+  const ofRooting = shares.map((step, at) => {
+    const rooted = rootedOfRooting(shares, step.week);
+    return { ...step, rooted, ...limitsOn(rooted, spread.ofRooting[at]!) };
+  });
+  const [halfOfRooting, halfOfAll] = [halfOf(ofRooting), halfOf(steps)];
   return {
     method, isConverged, limitsBy: parts.length < DONORS_NEEDED ? 'cuttings' : 'donors', steps, neither: Math.max(0, 1 - last.rooted - last.lost),
     ...(halfOfRooting && { halfOfRooting }), ...(halfOfAll && { halfOfAll }),
@@ -78,7 +81,7 @@ interface Spread {
 function partsOf(rows: readonly CuttingsOf[]): ReadonlySet<string>[] {
   const units = [...new Set(rows.map(({ unit }) => unit))].sort();
   const parts = Array.from({ length: Math.min(MOST_PARTS, units.length) }, () => new Set<string>());
-  for (const [at, unit] of units.entries()) parts[at % parts.length]?.add(unit);
+  for (const [at, unit] of units.entries()) parts[at % parts.length]!.add(unit);
   return parts;
 }
 
@@ -116,12 +119,16 @@ function limitsOn(share: number, halfWidth: number): { lower?: number; upper?: n
 
 /** Evenly within the region in which a half is reached; its limits at the far ends of the regions in which they reach it. */
 function halfOf(steps: readonly RootingStep[]): WeekWithLimits | undefined {
-  const at = steps.findIndex(({ rooted }) => rooted >= 0.5 - 1e-12);
+  const at = steps.findIndex(({ rooted }) => rooted >= HALF);
   const step = steps[at];
   if (!step) return undefined;
   const before = steps[at - 1]?.rooted ?? 0;
   const week = step.since + ((step.week - step.since) * (0.5 - before)) / (step.rooted - before);
-  const lower = steps.find((one) => (one.upper ?? (one.rooted >= 1 - 1e-9 ? 1 : 0)) >= 0.5)?.since;
-  const upper = steps.find((one) => (one.lower ?? (one.rooted >= 1 - 1e-9 ? 1 : 0)) >= 0.5)?.week;
-  return { week, ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) };
+  // Where the curve has no limits it is all that can be told.
+  const reached = (curve: (one: RootingStep) => number): RootingStep | undefined => steps.find((one) => curve(one) >= HALF);
+  const [first, last] = [reached(({ rooted, upper = rooted }) => upper) ?? step, reached(({ rooted, lower = rooted }) => lower)];
+  return { week, lower: first.since, ...(last && { upper: last.week }) };
 }
+
+/** A half, but for the dust of adding up. */
+const HALF = 0.5 - 1e-12;

@@ -44,6 +44,15 @@ describe('Aalen-Johansen', () => {
     }));
   });
 
+  test('who only seems to move stays: a step to the same state changes no share', () => {
+    const stays: Stay<State>[] = [{ state: 'cutting', from: 0, until: 2, to: 'cutting', plants: 3 }, { state: 'cutting', from: 2, until: 5, to: 'rooted', plants: 1 }, { state: 'cutting', from: 2, until: 5, plants: 2 }];
+    expect(stateOccupancy(stays, STATES).map(({ time, shares }) => [time, ...shares])).toEqual([[2, 1, 0, 0], [5, expect.closeTo(2 / 3, 12), expect.closeTo(1 / 3, 12), 0]]);
+  });
+
+  test.each([[-1, 1], [1, 1], [0, Number.POSITIVE_INFINITY], [Number.NaN, 1]])('a stay from %d to %d is none', (from, until) => {
+    expect(() => stateOccupancy<State>([{ state: 'cutting', from, until, to: 'rooted', plants: 1 }], STATES)).toThrow(expect.objectContaining({ code: 'survival/not-a-time' }));
+  });
+
   test.each([[[], 'survival/no-plants'], [[{ state: 'cutting', from: 2, until: 1, plants: 1 }], 'survival/not-a-time'], [[{ state: 'potted', from: 0, until: 1, plants: 1 }], 'survival/not-a-state']])('no answer is a refusal', (stays, code) => {
     expect(() => stateOccupancy(stays as Stay<State>[], STATES)).toThrow(expect.objectContaining({ code }));
   });

@@ -54,6 +54,20 @@ describe('Kaplan-Meier', () => {
     expect(steps[2]).toMatchObject({ surviving: 0, standardError: 0 });
   });
 
+  test('when all early ones have gone, nobody is left, whatever dust the sum of those who came just then leaves', () => {
+    // 0.1 + 0.2 + 0.3 is not 0.3 + 0.2 + 0.1 to a computer.
+    const late = [[4, 0.1], [3, 0.2], [2, 0.3]].map(([until, plants]) => ({ from: 1, until: until!, plants: plants!, happened: false }));
+    const [first] = kaplanMeier([one(1, true, 0.5), ...late.reverse()]).steps;
+    expect(first).toEqual({ time: 1, atRisk: expect.closeTo(0.5, 12), events: 0.5, censored: 0, surviving: 0, standardError: 0 });
+  });
+
+  test('counts in another unit give the same curve, down to millionths of a plant', () => {
+    for (const unit of [1e-6, 1, 1e6]) {
+      const { steps } = kaplanMeier([one(1, true, 0.999 * unit), one(2, true, 0.001 * unit)]);
+      expect(steps.map(({ surviving }) => surviving)).toEqual([expect.closeTo(0.001, 12), 0]);
+    }
+  });
+
   test('before anything happened the limits are the curve; a confidence of 80 % is narrower than one of 95 %', () => {
     expect(kaplanMeier([one(1, false), one(2)]).steps[0]).toMatchObject({ surviving: 1, lower: 1, upper: 1, censored: 1, events: 0 });
     const [narrow, wide] = [0.8, 0.95].map((confidence) => kaplanMeier(TREATED, 'log', confidence).steps[3]!);
@@ -81,6 +95,15 @@ describe('Kaplan-Meier', () => {
         expect(upper).toBeGreaterThanOrEqual(surviving - 1e-12);
       });
     }));
+  });
+
+  test('from a thousand-millionth of a plant to a million thousand million, and none beyond', () => {
+    for (const plants of [1e-9, 1e15]) expect(kaplanMeier([one(3, true, plants)]).steps[0]).toMatchObject({ events: plants, atRisk: plants });
+    for (const plants of [0.9e-9, 1.1e15, Number.POSITIVE_INFINITY, Number.NaN, -1]) expect(() => kaplanMeier([one(3, true, plants)])).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
+  });
+
+  test.each([[{ from: -1 }], [{ until: Number.POSITIVE_INFINITY }], [{ from: Number.NaN }], [{ from: 3 }], [{ from: 4 }]])('followed from 0 until a later day: not %j', (span) => {
+    expect(() => kaplanMeier([one(3), { ...one(3), ...span }])).toThrow(expect.objectContaining({ code: 'survival/not-a-time' }));
   });
 
   test.each([[[]], [[one(0)]], [[one(Number.NaN)]], [[one(3, true, 0)]], [[{ from: 3, until: 3, plants: 1, happened: true }]]])('no answer is a refusal', (followed) => {
@@ -134,6 +157,12 @@ describe('log-rank', () => {
       expect(logRank([[a, b], [[], []]]).chiSquare).toBeCloseTo(plain.chiSquare, 8);
       expect(logRank([[a, b], [a, b]]).chiSquare).toBeCloseTo(2 * plain.chiSquare, 6);
     }));
+  });
+
+  test('groups that were never there together say nothing of each other', () => {
+    const late = (until: number) => ({ from: 10, until, plants: 1, happened: true });
+    // The first two are gone before the other two come.
+    expect(() => logRank([[[one(1)], [one(2)], [late(11)], [late(12)]]])).toThrow(expect.objectContaining({ code: 'survival/too-few-groups' }));
   });
 
   test.each([[[]], [[[[one(1)]]]], [[[[one(1, false)], [one(2, false)]]]]])('nothing to compare is refused', (strata) => {
