@@ -12,7 +12,8 @@ describe('propagules needed', () => {
   });
   test('a stage that nothing survives, and a rate that nobody knows, have no number', () => {
     expect(() => propagulesNeeded(10, [0.5, 0], 'once')).toThrow(expect.objectContaining({ code: 'planning/impossible' }));
-    expect(() => propagulesNeeded(10, [Number.NaN], 'once')).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' }));
+    expect(() => propagulesNeeded(10, [1e-300], 'each-stage')).toThrow(expect.objectContaining({ code: 'planning/impossible' }));
+    for (const rate of [Number.NaN, -0.1, 1.1]) expect(() => propagulesNeeded(10, [rate], 'once')).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' }));
     expect(() => propagulesNeeded(1.5, [0.5], 'once')).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
   });
   test('rounding at each stage never asks for less, and gives at least the target', () => {
@@ -45,6 +46,39 @@ describe('chances that differ from tree to tree', () => {
 describe('a sticking plan', () => {
   test('worked by hand: two trees, one plant of each, each cutting a coin: three cuttings of each give (7/8)^2', () => {
     expect(stickingPlan({ plants: 2, donors: 2 }, 2, { mean: 0.5, likeness: 0 }, 0.75)).toMatchObject({ cuttingsPerDonor: 3, cuttings: 6, chance: expect.closeTo(49 / 64, 10), expectedDonors: expect.closeTo(7 / 4, 10) });
+  });
+
+  test('a confidence that is just reached is reached: one cutting at even odds, three for seven in eight', () => {
+    const even = { mean: 0.5, likeness: 0 };
+    expect(stickingPlan({ plants: 1, donors: 1 }, 1, even, 0.5).cuttingsPerDonor).toBe(1);
+    expect(stickingPlan({ plants: 1, donors: 1 }, 1, even, 0.875).cuttingsPerDonor).toBe(3);
+  });
+
+  test('one in a thousand roots, or one in 1,242: up to 2,000 cuttings of a tree are asked for, and no more', () => {
+    // For four in five, ln(1/5) / ln(1 - chance): 1,608.6; 1,998.1; and 2,011.
+    const fewest = (mean: number) => stickingPlan({ plants: 1, donors: 1 }, 1, { mean, likeness: 0 }).cuttingsPerDonor;
+    expect(fewest(1 / 1_000)).toBe(1_609);
+    expect(fewest(1 / 1_242)).toBe(1_999);
+    expect(() => fewest(1 / 1_250)).toThrow(expect.objectContaining({ code: 'planning/impossible' }));
+  });
+
+  test('of no tree, no cutting, or one that never roots, nothing is reached but nothing', () => {
+    const reached = (plants: number, donors: number, trees = 3, mean = 0.5, each = 0) => planOf({ plants, donors }, trees, { mean, likeness: 0 }, each).chance;
+    for (const [trees, mean, each] of [[3, 0.5, 0], [3, 0, 5], [0, 0.5, 5]] as const) {
+      expect([reached(0, 0, trees, mean, each), reached(1, 0, trees, mean, each), reached(0, 1, trees, mean, each), reached(1, 1, trees, mean, each)]).toEqual([1, 0, 0, 0]);
+    }
+  });
+
+  test('what is expected, worked by hand: of three trees, two cuttings each, every fourth roots', () => {
+    expect(planOf({ plants: 0, donors: 0 }, 3, { mean: 0.25, likeness: 0 }, 2)).toEqual({ cuttingsPerDonor: 2, cuttings: 6, chance: expect.closeTo(1, 12), expectedPlants: 1.5, expectedDonors: expect.closeTo(3 * (7 / 16), 12) });
+  });
+
+  test('a million of anything can be planned, one more cannot', () => {
+    const [most, likely] = [1e6, { mean: 0.5, likeness: 0 }];
+    expect(planOf({ plants: most, donors: 0 }, most, likely, 0)).toMatchObject({ cuttings: 0, chance: 0 });
+    for (const [plants, trees, each] of [[most + 1, 1, 1], [0, most + 1, 1], [0, 1, most + 1]] as const) {
+      expect(() => planOf({ plants, donors: 0 }, trees, likely, each)).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
+    }
   });
 
   test('agrees with dice', () => {

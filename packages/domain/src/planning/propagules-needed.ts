@@ -21,10 +21,7 @@ export type Rounding = 'once' | 'each-stage';
  */
 export function propagulesNeeded(target: number, rates: readonly number[], rounding: Rounding): number {
   if (!isCount(target)) throw new DomainError('survival/not-a-count', 'a target is a whole number of plants', { target });
-  for (const rate of rates) {
-    if (!(rate >= 0 && rate <= 1)) throw new DomainError('numbers/not-a-share', 'a rate lies between 0 and 1', { rate });
-    if (rate === 0) throw new DomainError('planning/impossible', 'a stage that nothing survives needs no number of cuttings');
-  }
+  for (const rate of rates) if (!(rate >= 0 && rate <= 1)) throw new DomainError('numbers/not-a-share', 'a rate lies between 0 and 1', { rate });
   const needed = rounding === 'once' ? upwards(target / rates.reduce((product, rate) => product * rate, 1)) : rates.reduceRight((sum, rate) => upwards(sum / rate), target);
   if (!isCount(needed)) throw new DomainError('planning/impossible', 'so little comes through that no number of cuttings would do', { target });
   return needed;

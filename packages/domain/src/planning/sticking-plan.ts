@@ -21,6 +21,8 @@ export interface StickingPlan {
 }
 
 const MOST_PER_DONOR = 2_000;
+/** What rounding takes from a chance is no shortfall. */
+const DUST = 1e-12;
 
 /**
  * Fewest cuttings of each donor tree so that plants *and* donor trees are reached with stated confidence.
@@ -44,16 +46,15 @@ export function stickingPlan(target: StickingTarget, trees: number, chance: Vary
 
   // By Markov's inequality the chance of so many plants is at most what is expected over it: what is below needs no adding up.
   const isHopeless = (each: number): boolean => trees * each * chance.mean < confidence * target.plants;
-  const reached = (each: number): number => (isHopeless(each) ? 0 : chanceToReach(target, trees, betaBinomial(each, chance)));
-  let most = 1;
-  while (reached(most) < confidence) {
-    most *= 2;
-    if (most > MOST_PER_DONOR) throw new DomainError('planning/impossible', 'no number of cuttings of these trees reaches that target with that confidence', { trees });
+  const fallsShort = (each: number): boolean => isHopeless(each) || chanceToReach(target, trees, betaBinomial(each, chance)) < confidence - DUST;
+  let [least, most] = [0, 1];
+  while (fallsShort(most)) {
+    if (most === MOST_PER_DONOR) throw new DomainError('planning/impossible', 'no number of cuttings of these trees reaches that target with that confidence', { trees });
+    [least, most] = [most, Math.min(2 * most, MOST_PER_DONOR)];
   }
-  let least = Math.floor(most / 2);
   while (most - least > 1) {
     const middle = Math.floor((least + most) / 2);
-    if (reached(middle) < confidence) least = middle;
+    if (fallsShort(middle)) least = middle;
     else most = middle;
   }
   return planOf(target, trees, chance, most);
@@ -61,7 +62,7 @@ export function stickingPlan(target: StickingTarget, trees: number, chance: Vary
 
 function refuseUnlessPlanned(target: StickingTarget, trees: number, cuttingsPerDonor: number): void {
   if (![target.plants, target.donors, trees, cuttingsPerDonor].every(isCount)) throw new DomainError('survival/not-a-count', 'plants, donor trees and cuttings are whole numbers', { ...target, trees, cuttingsPerDonor });
-  if (target.plants > MOST_PLANTS || trees > MOST_PLANTS || cuttingsPerDonor > MOST_PLANTS) throw new DomainError('survival/not-a-count', 'more than a million are more than can be planned at once', { ...target, trees });
+  if (target.plants > MOST_PLANTS || trees > MOST_PLANTS) throw new DomainError('survival/not-a-count', 'more than a million are more than can be planned at once', { ...target, trees });
 }
 
 const MOST_PLANTS = 1e6;
@@ -92,7 +93,7 @@ function chanceToReach({ plants, donors }: StickingTarget, trees: number, ofOne:
   if (arrives <= 0) return donors === 0 && plants === 0 ? 1 : 0;
   const given = ofOne.map((chance, k) => (k === 0 ? 0 : chance / arrives));
   // Chances of 0, 1, ... plants from the trees so far, all that is enough in the last place.
-  let sums = [1, ...Array.from({ length: plants }, () => 0)];
+  let sums = Array.from({ length: plants + 1 }, (_, n) => Number(n === 0));
   let chance = 0;
   for (let arrived = 0; arrived <= trees; arrived += 1) {
     if (arrived > 0) sums = added(sums, given);
@@ -109,7 +110,7 @@ function added(sums: readonly number[], one: readonly number[]): number[] {
     const chance = sums[n] ?? 0;
     if (chance === 0) continue;
     for (let k = 0; k < one.length; k += 1) {
-      const at = n + k < most ? n + k : most;
+      const at = Math.min(n + k, most);
       next[at] = (next[at] ?? 0) + chance * (one[k] ?? 0);
     }
   }
