@@ -1,7 +1,5 @@
-import { isCount } from '../count.ts';
 import { betaBinomial, chanceOfNone, refuseUnlessVarying, type VaryingChance } from '../distribution/beta-binomial.ts';
 import { normalQuantile } from '../distribution/normal.ts';
-import { DomainError } from '../errors.ts';
 import { refuseUnlessConfidence } from '../proportion/outcome.ts';
 
 export interface ExpectedNumber {
@@ -35,8 +33,6 @@ const ADDED_UP = 3_000;
 export function expectedOfLines(cuttings: readonly number[], chance: VaryingChance, confidence = 0.8): ExpectedOfLines {
   refuseUnlessVarying(chance);
   refuseUnlessConfidence(confidence);
-  const odd = cuttings.find((n) => !isCount(n));
-  if (odd !== undefined) throw new DomainError('survival/not-a-count', 'cuttings are whole numbers', { cuttings: odd });
   const arrives = cuttings.map((n) => 1 - chanceOfNone(n, chance));
   const all = cuttings.reduce((sum, n) => sum + n, 0);
   const donors = limits(sumOf(arrives.map((one) => [1 - one, one])), total(arrives), confidence);
@@ -49,28 +45,22 @@ const total = (numbers: readonly number[]): number => numbers.reduce((sum, one) 
 /** Chances of each sum of independent numbers. */
 function sumOf(each: readonly (readonly number[])[]): number[] {
   return each.reduce<number[]>((sums, one) => {
-    const next = Array.from({ length: sums.length + one.length - 1 }, () => 0);
-    for (const [n, before] of sums.entries()) {
-      if (before === 0) continue;
-      for (const [k, more] of one.entries()) next[n + k] = (next[n + k] ?? 0) + before * more;
-    }
+    const next: number[] = [];
+    for (const [n, before] of sums.entries()) for (const [k, more] of one.entries()) next[n + k] = (next[n + k] ?? 0) + before * more;
     return next;
   }, [1]);
 }
 
+/** What rounding leaves of a whole is not a chance. */
+const DUST = 1e-12;
+
 /** The middle part of the chances: at most half of the rest on either side. */
 function limits(chances: readonly number[], expected: number, confidence: number): ExpectedNumber {
   const outside = (1 - confidence) / 2;
-  const up = chances.entries();
   let sum = 0;
-  let lower: number | undefined;
-  for (const [n, chance] of up) {
-    sum += chance;
-    if (lower === undefined && sum > outside) lower = n;
-    // What rounding leaves of a whole is not a chance.
-    if (sum >= 1 - outside - 1e-12) return { expected, lower: lower ?? n, upper: n };
-  }
-  return { expected, lower: lower ?? 0, upper: chances.length - 1 };
+  // Chances of so many or fewer; of all or fewer it is certain.
+  const upTo = chances.slice(0, -1).map((chance) => (sum += chance));
+  return { expected, lower: upTo.filter((chance) => chance <= outside + DUST).length, upper: upTo.filter((chance) => chance < 1 - outside - DUST).length };
 }
 
 function nearNormal(cuttings: readonly number[], { mean, likeness }: VaryingChance, confidence: number): ExpectedNumber {

@@ -25,7 +25,10 @@ describe('after later stages', () => {
       expect(once.likeness).toBeLessThanOrEqual(likeness + 1e-12);
     }));
   });
-  test('a share that is not known is refused', () => expect(() => afterLaterStages({ mean: 0.5, likeness: 0 }, [Number.NaN])).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' })));
+  test('a stage that nothing comes through is the end of all', () => expect(afterLaterStages({ mean: 0.5, likeness: 0.2 }, [0.9, 0])).toEqual({ mean: 0, likeness: 0 }));
+  test.each([[Number.NaN], [-0.1], [1.1]])('a share of %d is refused', (share) => {
+    expect(() => afterLaterStages({ mean: 0.5, likeness: 0 }, [0.9, share])).toThrow(expect.objectContaining({ code: 'numbers/not-a-share' }));
+  });
 });
 
 describe('what lines will bring', () => {
@@ -34,6 +37,35 @@ describe('what lines will bring', () => {
     const half = { mean: 0.5, likeness: 0 };
     expect(expectedOfLines([1, 1], half, 0.9).plants).toEqual({ expected: 1, lower: 0, upper: 2 });
     expect(expectedOfLines([1, 1], half, 0.4).donors).toEqual({ expected: 1, lower: 1, upper: 1 });
+    // What lies outside may be just as much as the limits leave: a quarter on either side.
+    expect(expectedOfLines([1, 1], half, 0.5).plants).toEqual({ expected: 1, lower: 1, upper: 1 });
+    // 0, 1, 2, 3 by 1/8, 3/8, 3/8, 1/8.
+    expect(expectedOfLines([1, 1, 1], half, 0.7)).toEqual({ plants: { expected: 1.5, lower: 1, upper: 2 }, donors: { expected: 1.5, lower: 1, upper: 2 } });
+    expect(expectedOfLines([1, 1, 1], half, 0.8).plants).toEqual({ expected: 1.5, lower: 0, upper: 3 });
+  });
+  test('worked by hand: trees so alike that any number is as likely as another, added up to 3,000 cuttings and by the normal beyond', () => {
+    const even = { mean: 0.5, likeness: 1 / 3 };
+    // 3,001 numbers from 0 on, 300 of them in the lowest tenth; beyond, 1,500.5 give or take 1.2816 x sqrt(3,001 / 4 x (1 + 3,000 / 3)).
+    expect(expectedOfLines([3_000], even).plants).toEqual({ expected: 1_500, lower: 300, upper: 2_700 });
+    expect(expectedOfLines([3_001], even).plants).toEqual({ expected: 1_500.5, lower: 389, upper: 2_612 });
+  });
+  test('a cutting that is the only one of its tree is like no other: 3,600 of them vary by 30, however alike those of one tree fare', () => {
+    const { plants, donors } = expectedOfLines(Array<number>(3_600).fill(1), { mean: 0.5, likeness: 0.5 });
+    expect(plants).toEqual({ expected: 1_800, lower: Math.floor(1_800 - 1.2815515655 * 30), upper: Math.ceil(1_800 + 1.2815515655 * 30) });
+    expect(donors.expected).toBeCloseTo(1_800, 8);
+  });
+  test('a chance of nothing brings nothing, a certain one all', () => {
+    for (const n of [7, 4_000]) {
+      expect(expectedOfLines([n], { mean: 0, likeness: 0 })).toEqual({ plants: { expected: 0, lower: 0, upper: 0 }, donors: { expected: 0, lower: 0, upper: 0 } });
+      expect(expectedOfLines([n], { mean: 1, likeness: 0 })).toEqual({ plants: { expected: n, lower: n, upper: n }, donors: { expected: 1, lower: 1, upper: 1 } });
+    }
+  });
+  test('what is lost is what is left over: its limits are the mirror', () => {
+    fc.assert(fc.property(fc.array(fc.integer({ min: 1, max: 12 }), { minLength: 1, maxLength: 5 }), fc.double({ min: 0.05, max: 0.95, noNaN: true }), fc.constantFrom(0, 0.2), (lines, mean, likeness) => {
+      const all = lines.reduce((a, b) => a + b);
+      const [kept, lost] = [expectedOfLines(lines, { mean, likeness }).plants, expectedOfLines(lines, { mean: 1 - mean, likeness }).plants];
+      expect([all - lost.upper, all - lost.lower]).toEqual([kept.lower, kept.upper]);
+    }), { numRuns: 60 });
   });
   test('one tree is its own distribution: the middle 80 % of 12 with chance 1/4', () => {
     const chances = betaBinomial(12, { mean: 0.25, likeness: 0.3 });
@@ -85,5 +117,8 @@ describe('a plan for a target', () => {
     expect(plan.refused).toBe(refused);
     expect(plan.bets).toBeUndefined();
     expect(plan.needed === undefined).toBe(mean === 0);
+  });
+  test('a question that is no question is none of these answers', () => {
+    expect(() => planForTarget({ plants: 10, donors: 1 }, 3, { mean: 0.5, likeness: 0 }, [0.9], 1)).toThrow(expect.objectContaining({ code: 'survival/not-a-level' }));
   });
 });
