@@ -24,18 +24,18 @@ const MONTH = 365.25 / 12;
 export function leaveOrCall(green: number, days: number, curve: readonly Occupancy[]): LeaveOrCall {
   if (!isCount(green)) throw new DomainError('survival/not-a-count', 'cuttings are a whole number', { green });
   if (!(days >= 0 && days < Number.POSITIVE_INFINITY)) throw new DomainError('survival/not-a-time', 'days are 0 or more', { days });
-  const at = (day: number) => curve.findLast(({ time }) => time <= day)?.shares ?? [1, 0];
-  const [still = 1, rooted = 0] = at(days);
-  const last = curve.at(-1);
-  const left = (last?.shares[1] ?? 0) - rooted;
-  const months = last === undefined || still <= 0 ? 0 : Math.ceil((last.time - days) / MONTH);
+  const rootedBy = (day: number): number => curve.findLast(({ time }) => time <= day)?.shares[1] ?? 0;
+  const still = curve.findLast(({ time }) => time <= days)?.shares[0] ?? 1;
+  const end = curve.at(-1)?.time ?? 0;
   const first = curve.find(({ shares }) => (shares[1] ?? 0) > 0)?.time;
+  const seen = first === undefined ? {} : { nothingBefore: first };
+  if (still <= 0) return { chance: 0, byMonth: [], ...seen };
   return {
-    chance: still > 0 ? Math.min(1, Math.max(0, left / still)) : 0,
-    byMonth: Array.from({ length: Math.max(0, months) }, (_, month) => {
-      const [from, to] = [at(days + month * MONTH)[1] ?? 0, at(days + (month + 1) * MONTH)[1] ?? 0];
+    chance: Math.min(1, Math.max(0, rootedBy(end) - rootedBy(days)) / still),
+    byMonth: Array.from({ length: Math.max(0, Math.ceil((end - days) / MONTH)) }, (_, month) => {
+      const [from, to] = [rootedBy(days + month * MONTH), rootedBy(days + (month + 1) * MONTH)];
       return { month: month + 1, expected: (green * (to - from)) / still };
     }),
-    ...(first === undefined ? {} : { nothingBefore: first }),
+    ...seen,
   };
 }

@@ -1,6 +1,5 @@
 import { refuseUnlessFrequency } from '../diversity/allele-capture.ts';
 import { chanceOfNone, type VaryingChance } from '../distribution/beta-binomial.ts';
-import { isCount } from '../count.ts';
 import { DomainError } from '../errors.ts';
 import { planOf, type StickingPlan } from './sticking-plan.ts';
 
@@ -28,7 +27,7 @@ export interface MoreDonorsOrCuttings {
  */
 export function moreDonorsOrCuttings(trees: number, cuttingsPerDonor: number, chance: VaryingChance, target = { plants: 0, donors: 0 }, frequency = 0.05): MoreDonorsOrCuttings {
   refuseUnlessFrequency(frequency);
-  if (!isCount(trees) || !isCount(cuttingsPerDonor) || trees === 0 || cuttingsPerDonor === 0) throw new DomainError('survival/not-a-count', 'a plan has one tree and one cutting at least', { trees, cuttingsPerDonor });
+  if (trees === 0 || cuttingsPerDonor === 0) throw new DomainError('survival/not-a-count', 'a plan has one tree and one cutting at least', { trees, cuttingsPerDonor });
   const choice = (ofTrees: number, each: number): Choice => {
     // Each tree stays out, or brings two copies that may both lack it.
     const lacks = chanceOfNone(each, chance) + (1 - chanceOfNone(each, chance)) * (1 - frequency) ** 2;

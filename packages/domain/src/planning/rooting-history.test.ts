@@ -10,7 +10,7 @@ describe('a history with a prior', () => {
   test('is the prior where nothing is known: half of twenty, none before day 42, all by a year', () => {
     const history = rootingHistory([], PRIOR);
     expect(history[0]).toMatchObject({ time: 42, shares: [expect.closeTo(1 - 0.5 / 12, 9), expect.closeTo(0.5 / 12, 9), 0] });
-    expect(history.at(-1)?.shares[1]).toBeCloseTo(0.5, 9);
+    expect(history.at(-1)).toMatchObject({ time: 371, shares: [expect.closeTo(0.5, 9), expect.closeTo(0.5, 9), 0] });
     expect(leaveOrCall(10, 0, history)).toMatchObject({ chance: expect.closeTo(0.5, 9), nothingBefore: 42 });
   });
 
@@ -20,7 +20,17 @@ describe('a history with a prior', () => {
     expect(history.findLast(({ time }) => time <= 140)?.shares[1]).toBeCloseTo((80 + 40 / 12) / 100, 9);
   });
 
-  test.each([[{ ...PRIOR, mean: 1.2 }, 'numbers/not-a-share'], [{ ...PRIOR, plants: 0 }, 'numbers/not-a-size']])('%j is refused', (prior, code) => {
-    expect(() => rootingHistory([], prior)).toThrow(expect.objectContaining({ code }));
+  test('a species of which none is held to root, or all are, has such a history', () => {
+    expect(rootingHistory([], { ...PRIOR, mean: 0 })).toEqual([]);
+    expect(rootingHistory([], { ...PRIOR, mean: 1 }).at(-1)?.shares).toEqual([expect.closeTo(0, 9), expect.closeTo(1, 9), 0]);
+  });
+
+  test('roots that are held to come later than a year all come within a day of it', () => {
+    const history = rootingHistory([], { ...PRIOR, firstRootsDays: 420 });
+    expect(history.map(({ time, shares: [, rooted] }) => [time, rooted])).toEqual([[420, expect.closeTo(0.5 / 12, 9)], [427, expect.closeTo(0.5, 9)]]);
+  });
+
+  test.each([[{ mean: 1.2 }, 'numbers/not-a-share'], [{ mean: -0.2 }, 'numbers/not-a-share'], [{ plants: 0 }, 'numbers/not-a-size'], [{ plants: Infinity }, 'numbers/not-a-size']])('%j is refused', (odd, code) => {
+    expect(() => rootingHistory([], { ...PRIOR, ...odd })).toThrow(expect.objectContaining({ code }));
   });
 });

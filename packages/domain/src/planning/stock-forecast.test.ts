@@ -25,6 +25,40 @@ describe('plants in pots ahead', () => {
     expect(told).toMatchObject({ lower: expect.closeTo(6 - 1.2815515655 * Math.sqrt(3.36), 3), upper: expect.closeTo(6 + 1.2815515655 * Math.sqrt(3.36), 3) });
   });
 
+  test('limits worked by hand: plants that fare alike vary more, and fifty alike cuttings of a tree tell no more than 50 / (1 + 49/5) would', () => {
+    // A tree's 12 with a chance of 1/2: 4/5 of 3 and 1/5 of 36. Two trees of fifty are worth 100/10.8: 36 x 10.8/100 more. Cuttings undecided tell nothing.
+    const past = ['A', 'B'].flatMap((unit) => [stay('cutting', 0, 140, 25, 'potted', { unit }), stay('cutting', 0, 140, 25, 'lost', { unit }), stay('cutting', 0, 70, 500, undefined, { unit })]);
+    for (const lots of [[12], [5, 7]]) {
+      const [told] = stockForecast(lots.map((plants) => stay('cutting', 0, 70, plants, undefined, { unit: 'C' })), past, { ...NO_PRIOR, likeness: 0.2 }, 70, [210]);
+      expect(told).toMatchObject({ expected: expect.closeTo(6, 4), lower: expect.closeTo(6 - 1.2815515655 * Math.sqrt(2.4 + 7.2 + 3.888), 3), upper: expect.closeTo(6 + 1.2815515655 * Math.sqrt(2.4 + 7.2 + 3.888), 3) });
+    }
+  });
+
+  test('limits worked by hand: how alike plants fare is told by five trees themselves', () => {
+    // 8, 8, 2, 2, 5 of ten: likeness 2.6/9. Ten of a tree are worth 10 / 3.6.
+    const past = [8, 8, 2, 2, 5].flatMap((rooted, tree) => [stay('cutting', 0, 140, rooted, 'potted', { unit: `${tree}` }), stay('cutting', 0, 140, 10 - rooted, 'lost', { unit: `${tree}` })]);
+    const [told] = stockForecast([stay('cutting', 0, 70, 12)], past, NO_PRIOR, 70, [210]);
+    const variance = (1 - 2.6 / 9) * 3 + (2.6 / 9) * 36 + 36 / (50 / 3.6);
+    expect(told?.lower).toBeCloseTo(6 - 1.2815515655 * Math.sqrt(variance), 3);
+    expect(told?.upper).toBeCloseTo(6 + 1.2815515655 * Math.sqrt(variance), 3);
+  });
+
+  test('worked by hand: what came under watch later counts from then on', () => {
+    // In week 15 five of ten are lost; ninety more are received in week 20; in week 30 all go into pots. So half of those in week 10 do.
+    const past = [stay('cutting', 0, 105, 5, 'lost'), stay('cutting', 0, 210, 5, 'potted'), stay('cutting', 140, 210, 90, 'potted')];
+    expect(stockForecast([stay('cutting', 0, 70, 12)], past, NO_PRIOR, 70, [210])).toMatchObject([{ expected: expect.closeTo(6, 4) }]);
+  });
+
+  test('what is stuck and lost within a week was there for that week', () => {
+    const past = [stay('cutting', 0, 3, 50, 'lost'), stay('cutting', 0, 140, 50, 'potted')];
+    expect(stockForecast([stay('cutting', 0, 0, 12)], past, NO_PRIOR, 0, [150])).toMatchObject([{ expected: expect.closeTo(6, 4) }]);
+  });
+
+  test('of an age that nobody has watched, what is in a pot stays there and nothing else is promised', () => {
+    const old = (state: DatedStay['state']) => stockForecast([stay(state, 0, 3_000, 30)], PAST, { mean: 0.4, likeness: 0.2, plants: 20 }, 3_000, [0, 90]).map(({ expected }) => expected);
+    expect([old('cutting'), old('liner'), old('potted')]).toEqual([[0, 0], [0, 0], [30, 30]]);
+  });
+
   test('the fewer trees have told, the wider', () => {
     const widthBy = (units: readonly string[]): number => {
       const past = units.flatMap((unit) => PAST.map((one) => ({ ...one, unit, plants: one.plants / units.length })));
@@ -37,6 +71,18 @@ describe('plants in pots ahead', () => {
   test('without any history the prior speaks, and none is in a pot before a year', () => {
     const told = stockForecast([stay('cutting', 0, 0, 100)], [], { mean: 0.4, likeness: 0.17, plants: 20 }, 0, [300, 900]);
     expect(told.map(({ expected }) => expected)).toEqual([0, expect.closeTo(36, 6)]);
+  });
+
+  test('the prior’s way, worked by hand: lifted in twelve parts from day 180 to 365, potted 180 days later, nine in ten', () => {
+    const ahead = (mean: number, days: readonly number[]) => stockForecast([stay('cutting', 0, 0, 100)], [], { mean, likeness: 0.17, plants: 20 }, 0, days).map(({ expected }) => expected);
+    // The first part on day 360, in week 51; the eleventh on day 528, in week 75; the last on day 545, in week 77.
+    expect(ahead(1, [356, 357, 532, 539])).toEqual([0, expect.closeTo(90 / 12, 6), expect.closeTo((90 * 11) / 12, 6), expect.closeTo(90, 6)]);
+    expect(ahead(0, [900])).toEqual([0]);
+  });
+
+  test('worked by hand: the prior’s eighteen in pots outweigh half of what is lost of eighteen own', () => {
+    const past = [stay('potted', 560, 630, 9, 'lost'), stay('potted', 560, 700, 9)];
+    expect(stockForecast([stay('potted', 0, 595, 12)], past, { mean: 1, likeness: 0, plants: 20 }, 595, [70])).toMatchObject([{ expected: expect.closeTo(9, 9) }]);
   });
 
   test('never more than there is, and its limits hold it', () => {

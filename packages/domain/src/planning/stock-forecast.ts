@@ -53,7 +53,7 @@ export function stockForecast(here: readonly DatedStay[], past: readonly DatedSt
     let expected = 0;
     for (const { state, plants, unit, stuckOn } of here) {
       const age = Math.max(0, Math.floor((today - stuckOn) / WEEK));
-      const chance = days === 0 ? Number(state === 'potted') : chanceAt(curveFrom(state, age), state, age + days / WEEK);
+      const chance = chanceAt(curveFrom(state, age), state, age + days / WEEK);
       expected += plants * chance;
       const spread = Math.sqrt(chance * (1 - chance));
       const sum = ofUnits.get(unit) ?? { alone: 0, together: 0 };
@@ -86,7 +86,7 @@ function inWeeks(stays: readonly StageStay[]): Stay<OnItsWay>[] {
   for (const { state, from, until, to, plants } of stays) {
     const [begins, ends] = [Math.floor(from / WEEK), Math.max(Math.floor(from / WEEK) + 1, Math.floor(until / WEEK))];
     const key = `${state} ${begins} ${ends} ${to ?? ''}`;
-    sums.set(key, { state, from: begins, until: ends, plants: plants + (sums.get(key)?.plants ?? 0), ...(to !== undefined && { to }) });
+    sums.set(key, { state, from: begins, until: ends, plants: plants + (sums.get(key)?.plants ?? 0), ...(to && { to }) });
   }
   return [...sums.values()];
 }

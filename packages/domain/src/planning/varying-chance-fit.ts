@@ -48,7 +48,7 @@ const DONORS_TO_SPREAD = 5;
 const MOST_ALIKE = 0.9;
 
 function likenessOf(donors: readonly DonorOutcome[], mean: number): number | undefined {
-  if (donors.length < DONORS_TO_SPREAD || !(mean > 0 && mean < 1)) return undefined;
+  if (donors.length < DONORS_TO_SPREAD) return undefined;
   const plants = donors.reduce((sum, donor) => sum + donor.plants, 0);
   const squares = donors.reduce((sum, donor) => sum + donor.plants ** 2, 0);
   const between = donors.reduce((sum, donor) => sum + donor.plants * (donor.successes / donor.plants - mean) ** 2, 0);
@@ -56,6 +56,7 @@ function likenessOf(donors: readonly DonorOutcome[], mean: number): number | und
   // Expected under independence: (count - 1) x mean x (1 - mean); what is more comes from the trees.
   const spread = mean * (1 - mean);
   const extra = between - spread * (count - 1);
+  // None where all trees fared wholly alike, or no tree gave two cuttings that could.
   const room = spread * (plants - squares / plants - (count - 1));
   return room <= 0 ? undefined : Math.min(MOST_ALIKE, Math.max(0, extra / room));
 }
