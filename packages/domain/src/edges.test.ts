@@ -24,6 +24,19 @@ const occupancy = list(fc.record({ time: fc.nat(99), here: fc.double({ min: 0, m
 const dice = fc.integer().map(domain.diceOf);
 const arm = list(fc.record({ rooted: count, lost: count, undecided: few, donor: fc.constantFrom('a', 'b', 'c', undefined), tray: fc.constantFrom('1', '2', '3'), also: fc.constantFrom('x', 'y', undefined) }), 8);
 const states = fc.constantFrom('a', 'b', 'c', undefined);
+const fared = fc.record({ unit: fc.constantFrom('a', 'b', 'c', 'd', 'e'), from: time, unrootedAt: time, aliveAt: time, by: time, end: fc.constantFrom('rooted', 'lost', 'called', 'left', 'waiting'), plants: count });
+const maybe = <T>(of: fc.Arbitrary<T>) => fc.option(of, { nil: undefined });
+const line = fc.record({
+  donorId: fc.constantFrom('a', 'b'), donorLabel: fc.constantFrom('A', ''), ageYears: maybe(edge), ageClass: maybe(fc.constantFrom('juvenile', 'adult', 'old')), cuttings: count, lengthCm: maybe(edge),
+  wood: maybe(fc.constantFrom('softwood', 'semiHardwood', 'hardwood')), medium: maybe(fc.constantFrom('', 'sand and peat', 'gravel')), hormonePpm: maybe(edge), hormoneForm: maybe(fc.constantFrom('', 'talc')),
+  recipeId: maybe(fc.constantFrom('x', 'y')), trayId: maybe(fc.constantFrom('1', '2')), benchId: maybe(fc.constant('b')), houseId: maybe(fc.constantFrom('h', 'i')), lightHours: maybe(edge), strippedAround: maybe(count),
+});
+const known = fc.record({ donorId: fc.constantFrom('a', 'b'), goneOn: few, settled: few, lengthCm: maybe(edge), medium: maybe(fc.constant('peat')), hormonePpm: maybe(edge), ageYears: maybe(edge) });
+const days = fc.record({ days: few, basis: fc.constantFrom('written', 'history', 'default') });
+const question = fc.record({
+  lines: list(line, 4), species: fc.constantFrom('Juniperus communis', 'Taxus baccata', 'Quercus').map(domain.speciesRow), day: fc.constantFrom('2026-03-01', '2024-02-29'), past: list(known, 6), firstCheck: days, verdict: days,
+  ownFirstRootsDays: maybe(few), donorsWanted: maybe(few), donorsAlready: few, donorsElsewhere: list(fc.constantFrom('a', 'c'), 2), placesPerDonor: maybe(few),
+});
 
 const ASKED: Record<string, { args: fc.Arbitrary<unknown[]>; runs?: number }> = {
   wilsonInterval: { args: fc.tuple(count, count, fc.option(edge, { nil: undefined })) },
@@ -74,6 +87,10 @@ const ASKED: Record<string, { args: fc.Arbitrary<unknown[]>; runs?: number }> = 
   fitVaryingChance: { args: fc.tuple(list(outcome, 8), fc.record({ mean: share, likeness: share, plants: edge })) },
   forecast: { args: fc.tuple(list(fc.record({ donorId: fc.constantFrom('a', 'b'), plants: count, days: time })), fc.record({ curve: occupancy, likeness: share }), list(time), level) },
   calibrationOf: { args: fc.tuple(list(fc.record({ expected: count, lower: count, upper: count, came: count }))) },
+  rootingCurve: { args: fc.tuple(list(fared, 8), level) },
+  rootingHistory: { args: fc.tuple(list(fared, 8), fc.record({ mean: share, plants: edge, firstRootsDays: few })) },
+  expectedOfLines: { args: fc.tuple(list(fc.oneof({ weight: 4, arbitrary: fc.nat(40) }, { weight: 1, arbitrary: count })), chance, level) },
+  secondOpinion: { args: fc.tuple(question) },
   leaveOrCall: { args: fc.tuple(count, time, occupancy) },
   plantingLayout: { args: fc.tuple(stock, fc.tuple(few, few, edge, fc.boolean()).map((of) => { try { return domain.gridOf(...of); } catch { return []; } }), dice), runs: 100 },
   gridOf: { args: fc.tuple(few, few, edge, fc.boolean()) },

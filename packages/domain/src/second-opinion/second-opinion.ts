@@ -24,13 +24,25 @@ const ORDER: readonly Opinion['verdict'][] = ['unusual', 'usual', 'no-evidence',
  *
  * @param question lines of one species, stand and day, at least one
  * @returns one opinion a check, the unusual first
- * @throws DomainError `survival/not-a-count` for cuttings, `survival/no-plants` without lines
+ * @throws DomainError `survival/no-plants` without lines; `survival/not-a-count` for cuttings, donor trees and places that are no whole numbers;
+ *   `survival/not-a-time` for days below 0; `numbers/not-a-size` for a length, an age, a strength or hours below 0
  */
 export function secondOpinion(question: SecondOpinionQuestion): Opinion[] {
-  if (question.lines.length === 0) throw new DomainError('survival/no-plants', 'an opinion needs at least one cutting');
-  for (const { cuttings, strippedAround = 0 } of question.lines) {
-    if (!isCount(cuttings) || !isCount(strippedAround)) throw new DomainError('survival/not-a-count', 'cuttings are whole numbers', { cuttings, strippedAround });
-  }
+  refuseUnlessAsked(question);
   const opinions = CHECKS.map((check) => check(question));
   return ORDER.flatMap((verdict) => opinions.filter((one) => one.verdict === verdict));
 }
+
+function refuseUnlessAsked({ lines, past, firstCheck, verdict, ownFirstRootsDays, donorsWanted, donorsAlready, placesPerDonor }: SecondOpinionQuestion): void {
+  if (lines.length === 0) throw new DomainError('survival/no-plants', 'an opinion needs at least one cutting');
+  const counts = [...lines.flatMap(({ cuttings, strippedAround }) => [cuttings, strippedAround]), ...past.flatMap(({ goneOn, settled }) => [goneOn, settled]), donorsWanted, donorsAlready, placesPerDonor];
+  const odd = counts.find((n) => n !== undefined && !isCount(n));
+  if (odd !== undefined) throw new DomainError('survival/not-a-count', 'cuttings, donor trees and places are whole numbers', { odd });
+  const days = [firstCheck.days, verdict.days, ownFirstRootsDays].find((n) => n !== undefined && !isSize(n));
+  if (days !== undefined) throw new DomainError('survival/not-a-time', 'days are 0 or more', { days });
+  const sizes = [...lines.flatMap(({ lightHours }) => [lightHours]), ...[...lines, ...past].flatMap(({ ageYears, lengthCm, hormonePpm }) => [ageYears, lengthCm, hormonePpm])];
+  const size = sizes.find((n) => n !== undefined && !isSize(n));
+  if (size !== undefined) throw new DomainError('numbers/not-a-size', 'lengths, ages, strengths and hours are 0 or more', { size });
+}
+
+const isSize = (n: number): boolean => n >= 0 && n < Number.POSITIVE_INFINITY;
