@@ -150,7 +150,8 @@ export { moreDonorsOrCuttings, type MoreDonorsOrCuttings } from './planning/more
 export { planForTarget, type PlanForTarget } from './planning/plan-for-target.ts';
 export { propagulesNeeded, type Rounding } from './planning/propagules-needed.ts';
 export { pastForecasts, type PastForecast } from './planning/past-forecasts.ts';
-export { stockForecast, type DatedStay } from './planning/stock-forecast.ts';
+export { stockForecast } from './planning/stock-forecast.ts';
+export type { DatedStay } from './planning/stock-spread.ts';
 export { rootingHistory, type TimedPrior } from './planning/rooting-history.ts';
 export { planOf, stickingPlan, type StickingPlan, type StickingTarget } from './planning/sticking-plan.ts';
 export { fitVaryingChance, type FittedChance, type Prior } from './planning/varying-chance-fit.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pastForecasts } from './past-forecasts.ts';
-import type { DatedStay } from './stock-forecast.ts';
+import type { DatedStay } from './stock-spread.ts';
 
 /** So light that only the own history speaks. */
 const NO_PRIOR = { mean: 0.5, likeness: 0, plants: 1e-6 };

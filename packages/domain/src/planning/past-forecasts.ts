@@ -1,5 +1,6 @@
 import type { ForecastAt } from './forecast.ts';
-import { type DatedStay, stockForecast } from './stock-forecast.ts';
+import { stockForecast } from './stock-forecast.ts';
+import type { DatedStay } from './stock-spread.ts';
 import type { Prior } from './varying-chance-fit.ts';
 
 export interface PastForecast extends ForecastAt {

@@ -4,14 +4,8 @@ import { refuseUnlessConfidence } from '../proportion/outcome.ts';
 import { type OnItsWay, type StageStay, WAY } from '../time/stage-stays.ts';
 import { stateOccupancy, type Occupancy, type Stay } from '../time/state-occupancy.ts';
 import type { ForecastAt } from './forecast.ts';
-import { fitVaryingChance, type Prior } from './varying-chance-fit.ts';
-
-/** A stay with its calendar: `stuckOn` is a day number, days of the stay count from it. */
-export interface DatedStay extends StageStay {
-  readonly stuckOn: number;
-  /** The donor tree, or the sticking where nobody knows it. */
-  readonly unit: string;
-}
+import { type DatedStay, type Lot, stickingOf, stockSpread } from './stock-spread.ts';
+import type { Prior } from './varying-chance-fit.ts';
 
 const WEEK = 7;
 /** Parts in which the prior's cuttings go on; days from liner to pot; share that gets there. Working rules, no figures of a paper. */
@@ -21,24 +15,19 @@ const PRIOR = { parts: 12, linerDays: 180, linerShare: 0.9, pottedDays: 1_095 };
  * How many of the plants that are here will stand in pots, or be planted out of them, after so many days.
  *
  * Each plant is followed on as plants of the same stage and age went on before: Aalen-Johansen from that age on, the prior's
- * plants among them. Plants of one tree fare together, trees by themselves; and how plants fare is known only as well as the
- * trees of the past can tell, an error that all plants share. Limits are those of a normal distribution of the sum, cut off
- * at 0 and at all plants. What is not stuck yet is not in it.
+ * plants among them. What may come otherwise is told in `stockSpread`. Limits are those of a normal distribution of the sum,
+ * cut off at 0 and at all plants. What is not stuck yet is not in it, and no bad winter that the past has not seen.
  *
  * @param here stays that are open today
  * @param past stays of the same species, as far as they were known
  * @param today a day number
  * @param ahead days from today
  * @throws DomainError `survival/not-a-level`; as `fitVaryingChance` and `stateOccupancy`
- *
- * Source: the weight of a history of clusters by Kish L (1965) Survey Sampling, 8.2; from memory.
  */
 export function stockForecast(here: readonly DatedStay[], past: readonly DatedStay[], prior: Prior, today: number, ahead: readonly number[], confidence = 0.8): ForecastAt[] {
   refuseUnlessConfidence(confidence);
   const history = inWeeks([...past, ...priorStays(prior)]);
-  const outcomes = outcomesOf(past);
-  const { likeness } = fitVaryingChance(outcomes, prior);
-  const known = prior.plants + outcomes.reduce((sum, { plants }) => sum + plants / (1 + (plants - 1) * likeness), 0);
+  const spreadOf = stockSpread(past, prior);
   const z = normalQuantile((1 + confidence) / 2);
   const curves = new Map<string, readonly Occupancy[]>();
   const curveFrom = (state: StageStay['state'], age: number): readonly Occupancy[] => {
@@ -49,21 +38,22 @@ export function stockForecast(here: readonly DatedStay[], past: readonly DatedSt
   };
   const all = here.reduce((sum, { plants }) => sum + plants, 0);
   return ahead.map((days) => {
-    const ofUnits = new Map<string, { alone: number; together: number }>();
-    let expected = 0;
-    for (const { state, plants, unit, stuckOn } of here) {
+    const lots = here.map(({ state, plants, unit, stuckOn }): Lot => {
       const age = Math.max(0, Math.floor((today - stuckOn) / WEEK));
-      const chance = chanceAt(curveFrom(state, age), state, age + days / WEEK);
-      expected += plants * chance;
-      const spread = Math.sqrt(chance * (1 - chance));
-      const sum = ofUnits.get(unit) ?? { alone: 0, together: 0 };
-      ofUnits.set(unit, { alone: sum.alone + plants * spread * spread, together: sum.together + plants * spread });
-    }
-    const ofPlants = [...ofUnits.values()].reduce((sum, { alone, together }) => sum + (1 - likeness) * alone + likeness * together * together, 0);
-    const ofHistory = [...ofUnits.values()].reduce((sum, { together }) => sum + together, 0) ** 2 / known;
-    const width = z * Math.sqrt(ofPlants + ofHistory);
+      const curve = curveFrom(state, age);
+      const chance = chanceBetween(curve, state, age, days / WEEK);
+      return { plants, unit, sticking: stickingOf({ unit, stuckOn }), chance, inTheEnd: Math.max(chance, chanceAt(curve, state, Number.POSITIVE_INFINITY)) };
+    });
+    const expected = lots.reduce((sum, { plants, chance }) => sum + plants * chance, 0);
+    const width = z * spreadOf(lots);
     return { days, expected, lower: Math.max(0, expected - width), upper: Math.min(all, expected + width) };
   });
+}
+
+/** Steps are of whole weeks: what is due in a week of which a part is asked for counts in that part. */
+function chanceBetween(curve: readonly Occupancy[], state: OnItsWay, age: number, weeks: number): number {
+  const whole = Math.floor(weeks);
+  return (1 - (weeks - whole)) * chanceAt(curve, state, age + whole) + (weeks - whole) * chanceAt(curve, state, age + whole + 1);
 }
 
 /** Chance to stand in a pot at that age. */
@@ -89,17 +79,6 @@ function inWeeks(stays: readonly StageStay[]): Stay<OnItsWay>[] {
     sums.set(key, { state, from: begins, until: ends, plants: plants + (sums.get(key)?.plants ?? 0), ...(to && { to }) });
   }
   return [...sums.values()];
-}
-
-/** Cuttings decided, tree by tree: how much trees differ. */
-function outcomesOf(past: readonly DatedStay[]): { successes: number; plants: number }[] {
-  const trees = new Map<string, { successes: number; plants: number }>();
-  for (const { state, to, plants, unit } of past) {
-    if (state !== 'cutting' || to === undefined) continue;
-    const tree = trees.get(unit) ?? { successes: 0, plants: 0 };
-    trees.set(unit, { successes: tree.successes + (to === 'lost' ? 0 : plants), plants: tree.plants + plants });
-  }
-  return [...trees.values()];
 }
 
 /** The way of the prior's cuttings: on between half a year and a year, into pots half a year later, nine in ten of them. */
