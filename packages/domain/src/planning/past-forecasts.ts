@@ -1,6 +1,6 @@
 import type { ForecastAt } from './forecast.ts';
 import { stockForecast } from './stock-forecast.ts';
-import type { DatedStay } from './stock-spread.ts';
+import { type DatedStay, stickingOf } from './stock-spread.ts';
 import type { Prior } from './varying-chance-fit.ts';
 
 export interface PastForecast extends ForecastAt {
@@ -45,7 +45,7 @@ function plantsOf(before: readonly DatedStay[], after: readonly DatedStay[]): nu
 
 function bySticking(stays: readonly DatedStay[]): Map<string, number> {
   const sums = new Map<string, number>();
-  for (const { unit, stuckOn, plants } of stays) sums.set(`${stuckOn} ${unit}`, plants + (sums.get(`${stuckOn} ${unit}`) ?? 0));
+  for (const stay of stays) sums.set(stickingOf(stay), stay.plants + (sums.get(stickingOf(stay)) ?? 0));
   return sums;
 }
 
