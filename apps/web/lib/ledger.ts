@@ -1,15 +1,12 @@
 import 'server-only';
-import { type EntryProblem, type NewEntry, Previewed, Written, type WrittenEntry } from '@sprigline/contract';
-import type { z } from 'zod';
+import { type EntryProblem, Written, type WrittenEntry } from '@sprigline/contract';
 import { ask } from './api.ts';
 import type { UncheckedEntry } from './entry-said.ts';
+import type { EntryToSend } from './entry-to-send.ts';
 import { Refused, RefusedPart } from './refused.ts';
 import { apiOf } from './workplace.ts';
 
 export type Door = 'desk' | 'outbox';
-
-/** An entry as it is sent: what has a usual value may be left out. */
-export type EntryToSend = z.input<typeof NewEntry>;
 
 /**
  * Writes entries, each for itself: a refused one does not keep the others out.
@@ -20,11 +17,6 @@ export type EntryToSend = z.input<typeof NewEntry>;
  */
 export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = [], door: Door = 'desk'): Promise<Written> {
   return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door, entries, confirm } })).body;
-}
-
-/** What the books would make of entries. Nothing is written. */
-export async function previewEntries(programme: string, entries: readonly EntryToSend[], confirm: readonly string[] = [], door: Door = 'desk'): Promise<Previewed> {
-  return (await ask(apiOf(programme, 'entries', 'preview'), Previewed, { method: 'POST', body: { door, entries, confirm } })).body;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** Rounds under way, as this phone keeps them: one for each person and place. */
 
-const stem = (programme: string): string => `sprigline/round/1/${programme}/`;
+const stem = (programme: string): string => `sprigline/round/2/${programme}/`;
 
 export const draftKey = (programme: string, placeId: string, personId: string): string => `${stem(programme)}${placeId}/${personId}`;
 

@@ -9,6 +9,7 @@ import donorTrees from './en/donor-trees.json' with { type: 'json' };
 import due from './en/due.json' with { type: 'json' };
 import entries from './en/entries.json' with { type: 'json' };
 import exactPlace from './en/exact-place.json' with { type: 'json' };
+import field from './en/field.json' with { type: 'json' };
 import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
@@ -17,6 +18,7 @@ import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
 import keys from './en/keys.json' with { type: 'json' };
 import ours from './en/ours.json' with { type: 'json' };
+import outbox from './en/outbox.json' with { type: 'json' };
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
@@ -63,6 +65,7 @@ export const messages = {
   due,
   entries,
   exactPlace,
+  field,
   holds,
   home,
   imports,
@@ -71,6 +74,7 @@ export const messages = {
   origins,
   keys,
   ours,
+  outbox,
   partners,
   people,
   permissions,

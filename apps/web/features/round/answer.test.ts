@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { answerTo, entriesOf, fieldsFor, slipIn } from './answer.ts';
-import { roundAfter, type RoundState } from './round-state.ts';
+import { answered, blankDraft, roundAfter, type RoundState } from './round-state.ts';
 import type { Stop } from './stop.ts';
 
 const words = { causes: { black: 'black base' } };
@@ -51,10 +51,19 @@ test('roots are asked for only where that look can tell', () => {
   expect(fieldsFor('potted', 'lifted')).toEqual(['alive']);
 });
 
-test('skipping forgets what was tapped in; what is written leaves the phone, the rest stays', () => {
-  const begun: RoundState = { where: 0, draft: { day: '2026-11-25', seenBy: '', look: 'look', answers: {} }, isRestored: false };
-  const one = roundAfter(begun, { step: 'answer', stop, told, where: 1 });
-  const two = roundAfter(one, { step: 'answer', stop: { ...stop, batchId: 'b2' }, told, where: 'sums' });
-  expect(Object.keys(roundAfter(two, { step: 'written', batchIds: ['b1'], isPlaceWritten: false }).draft.answers)).toEqual(['b2']);
-  expect(roundAfter(two, { step: 'skip', stop, where: 1 }).draft.answers).not.toHaveProperty('b1');
+test('what is taken back is forgotten, and what was kept of it is remembered', () => {
+  const begun: RoundState = { where: 0, draft: blankDraft('2026-11-25'), isRestored: false };
+  const one = roundAfter(begun, { step: 'answer', answer: answered(begun.draft, stop, told), where: 1 });
+  const two = roundAfter(one, { step: 'kept', of: stop.batchId, kept: { entries: [], versions: {}, ids: ['x'] } });
+  expect(two).toMatchObject({ where: 1, draft: { kept: { [stop.batchId]: { ids: ['x'] } } } });
+  const three = roundAfter(two, { step: 'forget', batchId: stop.batchId });
+  expect(three.draft.answers).toEqual({});
+  expect(three.draft.kept).toHaveProperty(stop.batchId);
+});
+
+test('told again, an answer keeps the ids of its entries', () => {
+  const begun: RoundState = { where: 0, draft: blankDraft('2026-11-25'), isRestored: false };
+  const first = answered(begun.draft, stop, told);
+  const { draft } = roundAfter(begun, { step: 'answer', answer: first, where: 1 });
+  expect(answered(draft, stop, { ...told, numbers: { alive: 3 } }).ids).toEqual(first.ids);
 });

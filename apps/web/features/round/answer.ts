@@ -1,4 +1,4 @@
-import type { EntryToSend } from '../../lib/ledger.ts';
+import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { newId } from '../../lib/new-id.ts';
 import type { Look, Stage, Stop } from './stop.ts';
 

@@ -1,8 +1,9 @@
 import type { Answer } from './answer.ts';
+import type { KeptEntries } from './kept-entries.ts';
 import type { PlaceAnswer } from './place-answer.ts';
 import type { Look } from './stop.ts';
 
-/** A round under way, as the phone keeps it: nothing of it is lost by a reload or a lost connection. */
+/** A round under way: where one is in it. What was told lies in the outbox as well, as soon as it was told. */
 export interface Draft {
   readonly day: string;
   readonly seenBy: string;
@@ -13,6 +14,8 @@ export interface Draft {
   readonly place?: PlaceAnswer | undefined;
   /** By batch. */
   readonly answers: Readonly<Record<string, Answer>>;
+  /** What was kept of the answers, by batch, and of the place by its id. */
+  readonly kept: Readonly<Record<string, KeptEntries>>;
 }
 
 export function readDraft(key: string): Draft | undefined {

@@ -1,6 +1,6 @@
 import type { TapState } from '@sprigline/contract';
 import { type Conditions, INCIDENT_OF_TAP, isBad, type Tap, type TapAnswer } from '@sprigline/domain';
-import type { EntryToSend } from '../../lib/ledger.ts';
+import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { newId } from '../../lib/new-id.ts';
 
 export const SEVERITIES = ['slight', 'serious', 'severe'] as const;

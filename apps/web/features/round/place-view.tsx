@@ -5,19 +5,18 @@ import { minuteOfDay, sayDay, today } from '../../lib/calendar.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { newlyBad, placeAfter, SEVERITIES } from './place-answer.ts';
 import type { RoundProps } from './round-screen.tsx';
-import type { RoundState, RoundStep } from './round-state.ts';
+import type { Walk } from './use-round.ts';
 
 const ANSWERS: readonly TapAnswer[] = ['yes', 'no', 'notHere'];
 const KEY = 'flex min-h-14 flex-1 cursor-pointer touch-manipulation items-center justify-center rounded-md border-2 px-1 text-center leading-tight';
 const lookOf = (isChosen: boolean) => (isChosen ? 'border-juniper bg-lichen font-semibold text-on-lichen shadow-[inset_0_-4px_0_var(--juniper)]' : 'border-line-strong bg-sheet');
 
 interface PlaceViewProps extends RoundProps {
-  readonly state: RoundState;
-  readonly step: (next: RoundStep) => void;
+  readonly walk: Walk;
 }
 
-/** The place before its batches: five taps. What is wrong opens an incident when the round is saved. */
-export function PlaceView({ placeName, taps, zone, stops, state: { draft }, step }: PlaceViewProps) {
+/** The place before its batches: five taps. What is wrong opens an incident. */
+export function PlaceView({ placeName, taps, zone, stops, walk: { state: { draft }, step, tellPlace } }: PlaceViewProps) {
   const t = useTranslations('round.place');
   const round = useTranslations('round');
   const [isAll, showAll] = useState(false);
@@ -54,7 +53,7 @@ export function PlaceView({ placeName, taps, zone, stops, state: { draft }, step
       {!isAll && shown.length < taps.length && <button type="button" onClick={() => showAll(true)} className={buttonClass('quiet')}>{t('more')}</button>}
       <div className="sticky bottom-0 -mx-4 flex gap-2 border-t border-line bg-paper px-4 py-2">
         <button type="button" onClick={() => step({ step: 'go', where: 'start' })} className={`${buttonClass('quiet')} min-h-16`}>{round('back')}</button>
-        <button type="button" onClick={() => step({ step: 'go', where: Math.max(0, stops.findIndex(({ batchId }) => !draft.answers[batchId])) })} className={`${buttonClass('main')} min-h-16 flex-1 text-lg`}>
+        <button type="button" onClick={() => tellPlace(Math.max(0, stops.findIndex(({ batchId }) => !draft.answers[batchId])))} className={`${buttonClass('main')} min-h-16 flex-1 text-lg`}>
           {draft.place ? round('next') : round('skip')}
         </button>
       </div>

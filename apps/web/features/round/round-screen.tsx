@@ -1,42 +1,51 @@
 'use client';
 
-import { useTranslations } from 'next-intl';
-import type { Round, TapState } from '@sprigline/contract';
-import { pageOf } from '../../lib/page-address.ts';
+import type { PackedBooks, Round, TapState } from '@sprigline/contract';
+import { KeptBanner } from './kept-banner.tsx';
 import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
 import { StopView } from './stop-view.tsx';
-import { SumsView } from './sums-view.tsx';
-import { useRound, type WhoAndWhere } from './use-round.ts';
+import { ToldView } from './told-view.tsx';
+import { useBooksHere } from './use-books-here.ts';
+import { useRound } from './use-round.ts';
 
-export interface RoundProps extends WhoAndWhere {
+/** All that a round needs to know, from a pack: nothing is asked of anybody while walking. */
+export interface RoundProps {
+  readonly programme: string;
+  readonly placeId: string;
   readonly placeName: string;
+  /** Who logs here. */
+  readonly personId: string;
+  readonly me: string;
   readonly zone: string;
+  readonly today: string;
   readonly stops: readonly Stop[];
   readonly taps: readonly TapState[];
   readonly noEntryBefore: Round['noEntryBefore'];
-  readonly me: string;
   readonly people: readonly { readonly id: string; readonly name: string }[];
   /** Workdays that the round may be part of, and the one that this phone remembers. */
   readonly workdays: { readonly choices: readonly { readonly value: string; readonly words: string }[]; readonly remembered: string | undefined };
+  readonly books: readonly PackedBooks[];
+  /** Where one goes from here. */
+  readonly homeHref: string;
 }
 
-/** Walking a place: first where and when, then batch after batch, then what the books make of it. */
+/** Walking a place: first where and when, then batch after batch, each kept on the phone as soon as it is told. */
 export function RoundScreen(props: RoundProps) {
-  const { state, step, isKept } = useRound(props);
-  const t = useTranslations('round');
-  const { where } = state;
+  const walk = useRound(props);
+  const booksOf = useBooksHere(props);
+  const { state: { where }, state, step } = walk;
   const stop = typeof where === 'number' ? props.stops[where] : undefined;
 
   return (
     <div className={where === 'start' ? '' : 'on-round'}>
-      {!isKept && <p role="alert" className="mb-3 rounded-md border-2 border-rust bg-rust-wash p-3 font-semibold text-rust">{t('notKept')}</p>}
+      <KeptBanner walk={walk} booksOf={booksOf} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
-      {where === 'place' && <PlaceView {...props} state={state} step={step} />}
+      {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} state={state} step={step} leaveTo={pageOf(props.programme, 'places', props.placeId)} />}
-      {where === 'sums' && <SumsView {...props} state={state} step={step} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} />}
+      {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
     </div>
   );
 }

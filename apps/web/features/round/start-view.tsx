@@ -1,13 +1,11 @@
 import { useTranslations } from 'next-intl';
 import { useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
-import { pageOf } from '../../lib/page-address.ts';
 import { WORKDAY_COOKIE, WORKDAY_KEPT_S } from '../../lib/workday-cookie.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
 import { INPUT } from '../../ui/form/input-class.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
-import { Trail } from '../../ui/trail.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState, RoundStep } from './round-state.ts';
 import { WalkList } from './walk-list.tsx';
@@ -19,7 +17,7 @@ interface StartViewProps extends RoundProps {
 
 /** Before the walk: which day it is for, who looks, and what lies ahead. */
 export function StartView(props: StartViewProps) {
-  const { programme, placeId, placeName, today, me, people, workdays, stops, taps, noEntryBefore, state: { draft, isRestored }, step } = props;
+  const { homeHref, placeName, today, me, people, workdays, stops, taps, noEntryBefore, state: { draft, isRestored }, step } = props;
   const t = useTranslations('round');
   const ui = useTranslations('ui');
   const [chosenDay, setDay] = useState<string>();
@@ -40,14 +38,19 @@ export function StartView(props: StartViewProps) {
     start();
     const next = stops.findIndex(({ batchId }) => !draft.answers[batchId]);
     if (answered === 0 && taps.length > 0) step({ step: 'go', where: 'place' });
-    if (answered > 0) step({ step: 'go', where: next === -1 ? 'sums' : next });
+    if (answered > 0) step({ step: 'go', where: next === -1 ? 'told' : next });
   }
 
   return (
     <>
-      <Trail steps={[{ href: pageOf(programme, 'places'), words: t('places') }, { href: pageOf(programme, 'places', placeId), words: placeName }]} />
+      <p><a href={homeHref} className="inline-flex min-h-14 items-center underline">{t('toField')}</a></p>
       <PageHeading kind={t('kind')} lead={t('lead', { n: stops.length })}>{t('title', { place: placeName })}</PageHeading>
-      {isRestored && <p role="status" className="mb-6 max-w-prose rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">{t('kept')}</p>}
+      {isRestored && answered > 0 && (
+        <div role="status" className="mb-6 grid max-w-prose gap-2 rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">
+          <p>{t('kept', { n: answered, day: sayDay(draft.day) })}</p>
+          <button type="button" onClick={() => step({ step: 'anew', day: today })} className={buttonClass('quiet')}>{t('anew')}</button>
+        </div>
+      )}
       {noEntryBefore && <p role="alert" className="mb-6 max-w-prose rounded-md border-2 border-rust bg-rust-wash p-4 font-semibold text-rust">{t('noEntry', { place: noEntryBefore.placeName, day: sayDay(noEntryBefore.day), time: clock(noEntryBefore.minute) })}</p>}
       <div className="grid gap-6">
         <fieldset>

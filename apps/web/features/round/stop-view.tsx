@@ -7,10 +7,10 @@ import { type Active, Keypad, numberAfter } from './keypad.tsx';
 import { useTypedFigures } from './use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
-import type { RoundState, RoundStep } from './round-state.ts';
 import type { Look, Stop } from './stop.ts';
 import { StopBar } from './stop-bar.tsx';
 import { StopHead } from './stop-head.tsx';
+import type { Walk } from './use-round.ts';
 
 interface StopViewProps {
   readonly stop: Stop;
@@ -18,12 +18,11 @@ interface StopViewProps {
   readonly of: number;
   readonly zone: string;
   readonly leaveTo: string;
-  readonly state: RoundState;
-  readonly step: (next: RoundStep) => void;
+  readonly walk: Walk;
 }
 
 /** One batch, one screen. A field is marked, and the keys write into it. */
-export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }: StopViewProps) {
+export function StopView({ stop, at, of, zone, leaveTo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
   const [look, setLook] = useState<Look>(before?.look ?? draft.look);
@@ -35,7 +34,7 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
   useEffect(() => top.current?.focus(), []);
 
   const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
-  const onward = at + 1 < of ? at + 1 : 'sums';
+  const onward = at + 1 < of ? at + 1 : 'told';
 
   function press(key: string) {
     setSlip(undefined);
@@ -53,17 +52,21 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
   }
 
   function next() {
-    if (isBlank(numbers, dead)) return step({ step: 'skip', stop, where: onward });
+    if (isBlank(numbers, dead)) {
+      // Rubbed out again: what was told before is taken back.
+      if (before) undo(before);
+      return step({ step: 'go', where: onward });
+    }
     const wrong = slipIn({ numbers });
     if (wrong) return setSlip(wrong);
-    step({ step: 'answer', stop, told: { said: 'seen', look, numbers, dead, minute }, where: onward });
+    tell(stop, { said: 'seen', look, numbers, dead, minute }, onward);
   }
 
   useTypedFigures(press);
 
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'sums' })} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'told' })} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (
@@ -80,7 +83,7 @@ export function StopView({ stop, at, of, zone, leaveTo, state: { draft }, step }
         <StopBar
           isBlank={isBlank(numbers, dead)}
           back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
-          fine={() => step({ step: 'answer', stop, told: { said: 'fine', look, numbers: {}, dead: {}, minute }, where: onward })}
+          fine={() => tell(stop, { said: 'fine', look, numbers: {}, dead: {}, minute }, onward)}
           next={next}
         />
       )}

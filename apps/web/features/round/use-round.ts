@@ -1,25 +1,45 @@
 'use client';
 
+import { useMessages, useTranslations } from 'next-intl';
 import { useEffect, useReducer, useState } from 'react';
 import { draftKey } from '../../lib/round-drafts.ts';
+import { chime } from '../../lib/chime.ts';
+import { type Answer, entriesOf } from './answer.ts';
 import { keepDraft, readDraft } from './draft.ts';
-import { type RoundState, roundAfter, type RoundStep } from './round-state.ts';
+import { keepEntries } from './keep-entries.ts';
+import { entriesOfPlace } from './place-answer.ts';
+import type { RoundProps } from './round-screen.tsx';
+import { answered, blankDraft, type RoundState, roundAfter, type RoundStep, type Told, type Where } from './round-state.ts';
+import type { Stop } from './stop.ts';
 
-export interface WhoAndWhere {
-  readonly programme: string;
-  readonly placeId: string;
-  readonly personId: string;
-  readonly today: string;
+/** The last thing told: it is being kept, is kept on this phone, or could not be. */
+export interface Keeping {
+  readonly answer: Answer | undefined;
+  readonly state: 'busy' | 'kept' | 'undone' | 'failed';
 }
 
-/** A round whose every tap is kept on the phone. */
-export function useRound({ programme, placeId, personId, today }: WhoAndWhere): { state: RoundState; step: (next: RoundStep) => void; isKept: boolean } {
-  const key = draftKey(programme, placeId, personId);
-  const [state, step] = useReducer(roundAfter, { where: 'start', draft: { day: today, seenBy: '', look: 'look', answers: {} }, isRestored: false });
-  const [isRead, setRead] = useState(false);
-  const [isKept, setKept] = useState(true);
+export interface Walk {
+  readonly state: RoundState;
+  readonly step: (next: RoundStep) => void;
+  readonly keeping: Keeping | undefined;
+  /** Tells of a batch, and goes on while it is being kept. */
+  readonly tell: (stop: Stop, told: Told, where: Where) => void;
+  /** Takes back what was told of a batch. */
+  readonly undo: (answer: Answer) => void;
+  readonly tellPlace: (where: Where) => void;
+}
 
-  // After the first picture, which the server drew without knowing what is on the phone.
+/** A round in which everything is kept on the phone the moment it is told. */
+export function useRound({ programme, placeId, placeName, personId, today, taps }: RoundProps): Walk {
+  const key = draftKey(programme, placeId, personId);
+  const [state, step] = useReducer(roundAfter, { where: 'start', draft: blankDraft(today), isRestored: false });
+  const [isRead, setRead] = useState(false);
+  const [keeping, setKeeping] = useState<Keeping>();
+  const { causes } = useMessages().entries;
+  const t = useTranslations('round');
+  const { draft } = state;
+
+  // After the first picture, which is drawn without knowing what is on the phone.
   useEffect(() => {
     const kept = readDraft(key);
     if (kept) step({ step: 'restore', draft: kept });
@@ -27,8 +47,36 @@ export function useRound({ programme, placeId, personId, today }: WhoAndWhere): 
   }, [key]);
 
   useEffect(() => {
-    if (isRead) setKept(keepDraft(key, state.draft));
-  }, [key, isRead, state.draft]);
+    if (isRead) keepDraft(key, draft);
+  }, [key, isRead, draft]);
 
-  return { state, step, isKept };
+  async function keep(of: string, about: string, entries: ReturnType<typeof entriesOf>, answer: Answer | undefined, done: 'kept' | 'undone'): Promise<void> {
+    setKeeping({ answer, state: 'busy' });
+    try {
+      step({ step: 'kept', of, kept: await keepEntries({ programme, about, reason: t('changedReason') }, entries, draft.kept[of]) });
+      setKeeping({ answer, state: done });
+      chime(done);
+    } catch {
+      // Full, or switched off: it is still on the screen, and nowhere else.
+      setKeeping({ answer, state: 'failed' });
+    }
+  }
+
+  function tell(stop: Stop, told: Told, where: Where): void {
+    const answer = answered(draft, stop, told);
+    step({ step: 'answer', answer, where });
+    void keep(stop.batchId, answer.label, entriesOf(answer, draft, { causes }), answer, 'kept');
+  }
+
+  function undo(answer: Answer): void {
+    step({ step: 'forget', batchId: answer.batchId });
+    void keep(answer.batchId, answer.label, [], answer, 'undone');
+  }
+
+  function tellPlace(where: Where): void {
+    step({ step: 'go', where });
+    if (draft.place || draft.kept[placeId]) void keep(placeId, placeName, entriesOfPlace(placeId, draft.place, taps, draft), undefined, 'kept');
+  }
+
+  return { state, step, keeping, tell, undo, tellPlace };
 }

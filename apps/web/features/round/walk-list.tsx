@@ -1,30 +1,28 @@
 import { useTranslations } from 'next-intl';
-import { pageOf } from '../../lib/page-address.ts';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState } from './round-state.ts';
 
-/** What lies ahead, in walking order. A tap begins there; without script each leads to a plain form. */
-export function WalkList({ programme, stops, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
+/** What lies ahead, in walking order. A tap begins there. */
+export function WalkList({ stops, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
   const t = useTranslations('round');
   return (
     <section aria-labelledby="walk" className="mt-10">
       <h2 id="walk" className="text-xl">{t('list')}</h2>
-      <noscript><p>{t('noScript')}</p></noscript>
       <ol className="mt-3 grid gap-2">
         {stops.map(({ batchId, label, stage, place, donor }, at) => (
           <li key={batchId}>
-            <a
-              href={pageOf(programme, 'batches', batchId, 'count')}
-              onClick={(event) => { event.preventDefault(); go(at); }}
-              className="flex min-h-14 flex-wrap items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
+            <button
+              type="button"
+              onClick={() => go(at)}
+              className="flex min-h-14 w-full cursor-pointer text-left flex-wrap items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
             >
               <span className="tie-label">{label}</span>
               <StageMark stage={stage} />
               <span className="text-sm text-ink-soft">{[donor, place].filter(Boolean).join(', ')}</span>
               {state.draft.answers[batchId] && <Flag tone="good">{t('told', { what: state.draft.answers[batchId].said === 'fine' ? t('fine') : '✓' })}</Flag>}
-            </a>
+            </button>
           </li>
         ))}
       </ol>

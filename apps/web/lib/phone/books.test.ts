@@ -1,6 +1,6 @@
 import type { PackedBooks } from '@sprigline/contract';
 import { expect, test } from 'vitest';
-import type { EntryToSend } from '../ledger.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
 import { booksAhead, isAbout } from './books.ts';
 
 const said = (id: string, observedOn: string, saying: EntryToSend['saying']): EntryToSend => ({ id, observedOn, writtenAt: `${observedOn}T10:00:00Z`, saying });

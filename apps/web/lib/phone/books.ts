@@ -1,6 +1,6 @@
 import type { PackedBooks } from '@sprigline/contract';
 import { type BatchIdentity, type Books, type Entry, replay, type Saying, touchedBatches } from '@sprigline/domain';
-import type { EntryToSend } from '../ledger.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
 
 /** A device's clock may be off by this much before its minutes say nothing any more. Seconds. */
 const CLOCK_MAY_BE_OFF_S = 120;

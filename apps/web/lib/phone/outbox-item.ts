@@ -1,5 +1,5 @@
 import type { EntryProblem, Problem, WrittenEntry } from '@sprigline/contract';
-import type { EntryToSend } from '../ledger.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
 
 /** Something that was logged on this device, as it will be sent. Its id was made here, once: sent twice, it is written once. */
 export type Work =

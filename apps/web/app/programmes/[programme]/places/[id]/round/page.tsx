@@ -1,17 +1,15 @@
-import '../../../../../../features/round/round.css';
 import { Round } from '@sprigline/contract';
 import type { Metadata } from 'next';
-import { NextIntlClientProvider } from 'next-intl';
-import { getMessages, getTranslations } from 'next-intl/server';
-import { RoundScreen } from '../../../../../../features/round/round-screen.tsx';
+import { getTranslations } from 'next-intl/server';
 import { stopsOf } from '../../../../../../features/round/stop.ts';
-import { peopleOf } from '../../../../../../lib/lists.ts';
+import { ToField } from '../../../../../../features/round/to-field.tsx';
+import { fieldAddress } from '../../../../../../lib/field-address.ts';
 import { pageOf } from '../../../../../../lib/page-address.ts';
 import { read } from '../../../../../../lib/read.ts';
-import { workdayChoices } from '../../../../../../lib/workday-choices.ts';
-import { apiOf, workplaceOf } from '../../../../../../lib/workplace.ts';
+import { apiOf } from '../../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../../ui/button-link.tsx';
 import { Empty } from '../../../../../../ui/empty.tsx';
+import { LinkList } from '../../../../../../ui/link-list.tsx';
 import { PageHeading } from '../../../../../../ui/page-heading.tsx';
 
 interface RoundPageProps {
@@ -22,26 +20,21 @@ export async function generateMetadata(): Promise<Metadata> {
   return { title: (await getTranslations('round'))('kind') };
 }
 
+/** The door to a round: it is walked on the phone itself. Without script each batch has a plain form. */
 export default async function RoundPage({ params }: RoundPageProps) {
   const { programme, id } = await params;
-  const [round, workplace, people, messages, t] = await Promise.all([
-    read(apiOf(programme, 'places', id, 'round'), Round), workplaceOf(programme), peopleOf(programme), getMessages(), getTranslations('round'),
-  ]);
+  const [round, t] = await Promise.all([read(apiOf(programme, 'places', id, 'round'), Round), getTranslations('round')]);
   const stops = stopsOf(round);
-  const { me, zone, today } = workplace;
-  if (stops.length === 0) {
-    return (
-      <>
-        <PageHeading kind={t('kind')}>{t('title', { place: round.place.name })}</PageHeading>
-        <Empty act={<ButtonLink href={pageOf(programme, 'places')}>{t('choosePlace')}</ButtonLink>}>{t('empty')}</Empty>
-      </>
-    );
-  }
-  const workdays = await workdayChoices(programme, today);
-  const others = people.filter((person) => person.id !== me.personId).map((person) => ({ id: person.id, name: person.name }));
+  const heading = <PageHeading kind={t('kind')}>{t('title', { place: round.place.name })}</PageHeading>;
+  if (stops.length === 0) return <>{heading}<Empty act={<ButtonLink href={pageOf(programme, 'places')}>{t('choosePlace')}</ButtonLink>}>{t('empty')}</Empty></>;
   return (
-    <NextIntlClientProvider messages={{ ui: messages.ui, words: messages.words, round: messages.round, entries: messages.entries }}>
-      <RoundScreen programme={programme} placeId={id} placeName={round.place.name} personId={me.personId} me={me.name} zone={zone} today={today} stops={stops} taps={round.taps} noEntryBefore={round.noEntryBefore} people={others} workdays={workdays} />
-    </NextIntlClientProvider>
+    <>
+      {heading}
+      <ToField href={fieldAddress(programme, 'round', id)} words={t('opening')} />
+      <noscript>
+        <p>{t('noScript')}</p>
+        <LinkList links={stops.map(({ batchId, label, place, donor }) => ({ href: pageOf(programme, 'batches', batchId, 'count'), words: [label, donor, place].filter(Boolean).join(', ') }))} none={t('empty')} />
+      </noscript>
+    </>
   );
 }

@@ -1,0 +1,65 @@
+'use client';
+
+import { useTranslations } from 'next-intl';
+import { type ReactNode, useEffect, useState } from 'react';
+import { theStore } from '../../lib/phone/store.ts';
+import { FieldHome } from './field-home.tsx';
+import { type FieldRoute, routeIn } from './field-route.ts';
+import { PackPlaces } from './pack-places.tsx';
+
+interface FieldAppProps {
+  /** What stands above every screen: what is only on this phone. */
+  readonly line: ReactNode;
+  /** Screens of other features. */
+  readonly screens: (route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>) => ReactNode;
+}
+
+/** Everything that works without a signal: one page, whose screens stand behind the # of its address. */
+export function FieldApp({ line, screens }: FieldAppProps) {
+  const t = useTranslations('field');
+  const [route, setRoute] = useState<FieldRoute>();
+  const [isBroken, setBroken] = useState(false);
+  const isOnline = useOnline();
+
+  useEffect(() => {
+    const look = (): void => {
+      setRoute(routeIn(window.location.hash));
+      window.scrollTo(0, 0);
+    };
+    look();
+    theStore().catch(() => setBroken(true));
+    window.addEventListener('hashchange', look);
+    return () => window.removeEventListener('hashchange', look);
+  }, []);
+
+  return (
+    <main id="main" tabIndex={-1} className="mx-auto max-w-2xl px-4 py-4 outline-none">
+      {line}
+      {!isOnline && <p role="status" className="mb-4 rounded-md border-2 border-on-straw bg-straw px-3 py-2 font-semibold text-on-straw">{t('offline')}</p>}
+      {isBroken && <p role="alert" className="mb-4 rounded-md border-2 border-rust bg-rust-wash p-3 font-semibold text-rust">{t('broken')}</p>}
+      {route === undefined ? <p role="status">{t('opening')}</p> : screenOf(route, screens)}
+    </main>
+  );
+}
+
+function screenOf(route: FieldRoute, screens: FieldAppProps['screens']): ReactNode {
+  if (route.screen === 'home') return <FieldHome only={route.programme} />;
+  if (route.screen === 'pack') return <PackPlaces programme={route.programme} />;
+  return screens(route);
+}
+
+/** `false` is sure, `true` only says that there is some network. */
+function useOnline(): boolean {
+  const [isOnline, setOnline] = useState(true);
+  useEffect(() => {
+    const look = (): void => setOnline(navigator.onLine);
+    look();
+    window.addEventListener('online', look);
+    window.addEventListener('offline', look);
+    return () => {
+      window.removeEventListener('online', look);
+      window.removeEventListener('offline', look);
+    };
+  }, []);
+  return isOnline;
+}

@@ -1,0 +1,76 @@
+import { useTranslations } from 'next-intl';
+import { useEffect, useState } from 'react';
+import { ago } from '../../lib/ago.ts';
+import { beQuiet, chime, isQuiet } from '../../lib/chime.ts';
+import { fieldAddress } from '../../lib/field-address.ts';
+import { pageOf } from '../../lib/page-address.ts';
+import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
+import { buttonClass } from '../../ui/button-class.ts';
+import { PageHeading } from '../../ui/page-heading.tsx';
+import { InstallHint } from './install-hint.tsx';
+import { usePacked } from './use-packed.ts';
+
+/** Older than that, a pack may leave out what others have done since. Milliseconds. */
+const OLD_MS = 24 * 60 * 60 * 1000;
+
+/** What lies on this phone: the walks, and the way to more. @param only one programme; all of them when left out */
+export function FieldHome({ only }: { only?: string | undefined }) {
+  const t = useTranslations('field');
+  const { packed } = usePacked();
+  if (!packed) return <p role="status">{t('opening')}</p>;
+  const packs = packed.packs.filter(({ programme }) => only === undefined || programme.handle === only);
+  return (
+    <>
+      <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
+      {packs.length === 0 && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
+      {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
+      <InstallHint />
+      <SoundSwitch />
+    </>
+  );
+}
+
+function OneProgramme({ pack: { programme: { handle, name }, me }, walks }: { pack: KeptPack; walks: readonly KeptWalk[] }) {
+  const t = useTranslations('field');
+  return (
+    <section aria-label={name} className="mb-8">
+      <h2 className="text-xl">{name}</h2>
+      <p className="text-sm text-ink-soft">{t('signedInAs', { name: me.name })}</p>
+      {walks.length === 0 && <p className="mt-2 max-w-prose">{t('none')}</p>}
+      <ul className="mt-3 grid gap-3" aria-label={t('walks')}>
+        {walks.map((walk) => <WalkCard key={walk.placeId} walk={walk} />)}
+      </ul>
+      <div className="mt-4 grid gap-3 sm:flex">
+        <a href={fieldAddress(handle, 'pack')} className={buttonClass(walks.length === 0 ? 'main' : 'quiet')}>{t('more')}</a>
+        <a href={pageOf(handle)} className={buttonClass('quiet')}>{t('toDesk', { programme: name })}</a>
+      </div>
+    </section>
+  );
+}
+
+function WalkCard({ walk: { programme, placeId, name, packedAt, round } }: { walk: KeptWalk }) {
+  const t = useTranslations('field');
+  const when = t('ago', { ...ago(packedAt, Date.now()) });
+  const n = round.stops.reduce((sum, { batches }) => sum + batches.length, 0);
+  return (
+    <li>
+      <a href={fieldAddress(programme, 'round', placeId)} className="flex min-h-16 flex-col justify-center rounded-md border-2 border-juniper bg-sheet px-4 py-2 no-underline hover:bg-lichen">
+        <span className="text-lg font-semibold">{t('walk', { place: name })}</span>
+        <span className="text-sm text-ink-soft">{t('batches', { n })}, {t('packed', { when })}</span>
+        {Date.now() - packedAt > OLD_MS && <span className="text-sm font-semibold">! {t('old', { when })}</span>}
+      </a>
+    </li>
+  );
+}
+
+function SoundSwitch() {
+  const t = useTranslations('field');
+  const [quiet, setQuiet] = useState(false);
+  useEffect(() => setQuiet(isQuiet()), []);
+  function turn(): void {
+    beQuiet(!quiet);
+    setQuiet(!quiet);
+    if (quiet) chime('kept');
+  }
+  return <button type="button" aria-pressed={!quiet} onClick={turn} className={buttonClass('quiet')}>{quiet ? t('soundOff') : t('soundOn')}</button>;
+}

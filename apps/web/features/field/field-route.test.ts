@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { fieldAddress } from '../../lib/field-address.ts';
+import { routeIn } from './field-route.ts';
+
+test.each([
+  ['', { screen: 'home' }],
+  ['#', { screen: 'home' }],
+  ['#/outbox', { screen: 'outbox' }],
+  ['#/harrowdale', { screen: 'home', programme: 'harrowdale' }],
+  ['#/harrowdale/pack', { screen: 'pack', programme: 'harrowdale' }],
+  ['#/harrowdale/round/abc', { screen: 'round', programme: 'harrowdale', placeId: 'abc' }],
+  ['#/harrowdale/round', { screen: 'home', programme: 'harrowdale' }],
+  ['#/%zz/round/abc', { screen: 'home' }],
+])('%s leads to its screen', (hash, route) => {
+  expect(routeIn(hash)).toEqual(route);
+});
+
+test('what an address says is read back', () => {
+  const address = fieldAddress('harrowdale', 'round', 'a/b');
+  expect(routeIn(address.slice(address.indexOf('#')))).toEqual({ screen: 'round', programme: 'harrowdale', placeId: 'a/b' });
+  expect(fieldAddress()).toBe('/field');
+});

@@ -1,0 +1,24 @@
+/** Where one is in what works without a signal. It stands behind the # of the address, so that one page of the browser's own holds all of it. */
+export type FieldRoute =
+  | { readonly screen: 'home'; readonly programme?: string | undefined }
+  | { readonly screen: 'outbox' }
+  | { readonly screen: 'pack'; readonly programme: string }
+  | { readonly screen: 'round'; readonly programme: string; readonly placeId: string };
+
+/** @param hash as the browser tells it; what leads nowhere leads home */
+export function routeIn(hash: string): FieldRoute {
+  const [programme, screen, id] = hash.replace(/^#\/?/, '').split('/').map(decoded);
+  if (programme === 'outbox') return { screen: 'outbox' };
+  if (!programme) return { screen: 'home' };
+  if (screen === 'pack') return { screen: 'pack', programme };
+  if (screen === 'round' && id) return { screen: 'round', programme, placeId: id };
+  return { screen: 'home', programme };
+}
+
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}

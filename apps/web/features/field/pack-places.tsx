@@ -1,0 +1,84 @@
+import { useTranslations } from 'next-intl';
+import { useEffect, useState } from 'react';
+import type { Pack } from '@sprigline/contract';
+import { ago } from '../../lib/ago.ts';
+import { fieldAddress } from '../../lib/field-address.ts';
+import { apiPath, askFrom } from '../../lib/phone/ask.ts';
+import { type NotPacked, packOf, packPlace } from '../../lib/phone/packing.ts';
+import { theStore } from '../../lib/phone/store.ts';
+import { buttonClass } from '../../ui/button-class.ts';
+import { Flag } from '../../ui/flag.tsx';
+import { PageHeading } from '../../ui/page-heading.tsx';
+import { usePacked } from './use-packed.ts';
+import { type PlaceToPack, placesToPack } from './places-to-pack.ts';
+
+/** Takes places along, one tap each. */
+export function PackPlaces({ programme }: { programme: string }) {
+  const t = useTranslations('field');
+  const { packed, look } = usePacked();
+  const places = usePlaces(programme);
+  const [busy, setBusy] = useState<string>();
+  const [problem, setProblem] = useState<NotPacked>();
+
+  async function pack(placeId: string): Promise<void> {
+    setBusy(placeId);
+    setProblem(undefined);
+    const store = await theStore();
+    const done = await packPlace(store, askFrom(store), { programme, placeId, now: Date.now() });
+    if (typeof done === 'string') setProblem(done);
+    setBusy(undefined);
+    look();
+  }
+
+  return (
+    <>
+      <p><a href={fieldAddress()} className="inline-flex min-h-14 items-center underline">{t('title')}</a></p>
+      <PageHeading lead={t('moreLead')}>{t('more')}</PageHeading>
+      <div role="status" className="empty:hidden">
+        {busy !== undefined && <p className="mb-3">{t('packing')}</p>}
+      </div>
+      {problem && (
+        <div role="alert" className="mb-4 rounded-md border-2 border-rust bg-rust-wash p-3 font-semibold text-rust">
+          {t(`notPacked.${problem}`)} {problem === 'signedOut' && <a href={`/sign-in?next=${encodeURIComponent('/field')}`} className="inline-flex min-h-14 items-center underline">{t('signIn')}</a>}
+        </div>
+      )}
+      <ul className="grid gap-2">
+        {places?.map((place) => {
+          const walk = packed?.walks.find((one) => one.programme === programme && one.placeId === place.id);
+          return <PlaceLine key={place.id} place={place} packedAt={walk?.packedAt} isBusy={busy === place.id} pack={() => void pack(place.id)} />;
+        })}
+      </ul>
+      {places?.length === 0 && <p className="max-w-prose">{t('notPacked.unheard')}</p>}
+    </>
+  );
+}
+
+function PlaceLine({ place: { name, depth, batches }, packedAt, isBusy, pack }: { place: PlaceToPack; packedAt: number | undefined; isBusy: boolean; pack: () => void }) {
+  const t = useTranslations('field');
+  return (
+    <li style={{ marginInlineStart: `${Math.min(depth, 3)}rem` }} className="flex flex-wrap items-center justify-between gap-2 rounded-md border border-line bg-sheet px-3 py-2">
+      <span>
+        <strong>{name}</strong> <span className="text-sm text-ink-soft">{t('batches', { n: batches })}</span>
+        {packedAt !== undefined && <span className="block"><Flag tone="good">{t('packed', { when: t('ago', { ...ago(packedAt, Date.now()) }) })}</Flag></span>}
+      </span>
+      <button type="button" onClick={pack} aria-disabled={isBusy} className={buttonClass(packedAt === undefined ? 'main' : 'quiet')}>
+        {isBusy ? t('packing') : t(packedAt === undefined ? 'pack' : 'packAgain', { place: name })}
+      </button>
+    </li>
+  );
+}
+
+/** From the programme itself where there is a signal, else as they were packed; none when nobody knows. */
+function usePlaces(programme: string): readonly PlaceToPack[] | undefined {
+  const [places, setPlaces] = useState<readonly PlaceToPack[]>();
+  useEffect(() => {
+    const find = async (): Promise<readonly PlaceToPack[]> => {
+      const store = await theStore();
+      const fresh = await askFrom(store)(apiPath(programme, 'pack'), { patienceMs: 8_000 }).catch(() => undefined);
+      const pack = fresh?.status === 200 ? (fresh.body as Pack) : await packOf(store, programme);
+      return placesToPack(pack?.places ?? []);
+    };
+    find().then(setPlaces, () => setPlaces([]));
+  }, [programme]);
+  return places;
+}

@@ -1,0 +1,49 @@
+import { useTranslations } from 'next-intl';
+import { useEffect, useState } from 'react';
+import { STAYS } from '../../lib/phone/device.ts';
+import { theStore } from '../../lib/phone/store.ts';
+
+interface Room {
+  /** Whether the browser has promised to keep what is here; nothing while nothing was ever kept. */
+  readonly stays: boolean | undefined;
+  /** Safari outside of the home screen. */
+  readonly isTab: boolean;
+  /** Megabytes left, where the browser tells. */
+  readonly freeMb: number | undefined;
+}
+
+/** Below that, a day of photos may not fit. Megabytes. */
+const LOW_MB = 50;
+
+/** How safe what is on this phone is from the browser itself. */
+export function StorageNotice() {
+  const t = useTranslations('outbox');
+  const room = useRoom();
+  if (!room) return null;
+  const { stays, isTab, freeMb } = room;
+  return (
+    <ul className="mt-6 grid gap-1 text-sm">
+      {stays === true && <li>✓ {t('stays')}</li>}
+      {stays === false && <li>! {t('mayGo')}</li>}
+      {isTab && <li className="font-semibold">! {t('seven')}</li>}
+      {freeMb !== undefined && freeMb < LOW_MB && <li className="font-semibold text-rust">! {t('low', { free: freeMb })}</li>}
+    </ul>
+  );
+}
+
+function useRoom(): Room | undefined {
+  const [room, setRoom] = useState<Room>();
+  useEffect(() => {
+    const look = async (): Promise<void> => {
+      const [stays, estimate] = await Promise.all([theStore().then((store) => store.get('settings', STAYS)), navigator.storage?.estimate?.().catch(() => undefined)]);
+      const { quota, usage } = estimate ?? {};
+      setRoom({
+        stays: typeof stays === 'boolean' ? stays : undefined,
+        isTab: 'standalone' in navigator && navigator.standalone !== true,
+        freeMb: quota === undefined ? undefined : Math.floor((quota - (usage ?? 0)) / 1_000_000),
+      });
+    };
+    look().catch(() => undefined);
+  }, []);
+  return room;
+}

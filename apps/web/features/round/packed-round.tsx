@@ -1,0 +1,83 @@
+'use client';
+
+import { useTranslations } from 'next-intl';
+import { useEffect, useState } from 'react';
+import { sayDay, today } from '../../lib/calendar.ts';
+import { askFrom } from '../../lib/phone/ask.ts';
+import { authorHere } from '../../lib/phone/device.ts';
+import type { Author } from '../../lib/phone/outbox-item.ts';
+import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
+import { type NotPacked, packOf, packPlace, walkOf } from '../../lib/phone/packing.ts';
+import { theStore } from '../../lib/phone/store.ts';
+import { WORKDAY_COOKIE } from '../../lib/workday-cookie.ts';
+import { PageHeading } from '../../ui/page-heading.tsx';
+import { RoundScreen } from './round-screen.tsx';
+import { stopsOf } from './stop.ts';
+
+interface PackedRoundProps {
+  readonly programme: string;
+  readonly placeId: string;
+  readonly homeHref: string;
+}
+
+/** So long a phone waits for a fresh pack before it walks with the one it has. Milliseconds. */
+const PATIENCE_MS = 2_500;
+
+type Found = { readonly pack: KeptPack; readonly walk: KeptWalk; readonly author: Author } | NotPacked | undefined;
+
+/** A round with what is on this phone: packed anew if there is a signal, as it was packed if there is none. */
+export function PackedRound(props: PackedRoundProps) {
+  const t = useTranslations('round');
+  const field = useTranslations('field');
+  const found = usePacked(props);
+  if (found === undefined) return <p role="status">{field('opening')}</p>;
+  if (typeof found === 'string') {
+    return (
+      <>
+        <PageHeading kind={t('kind')}>{t('kind')}</PageHeading>
+        <p role="alert" className="max-w-prose">{found === 'unheard' ? field('unknown') : field(`notPacked.${found}`)}</p>
+        <p className="mt-4"><a href={props.homeHref} className="inline-flex min-h-14 items-center underline">{t('toField')}</a></p>
+      </>
+    );
+  }
+  const { pack, walk, author } = found;
+  const { zone } = pack.programme;
+  return (
+    <RoundScreen
+      programme={props.programme}
+      placeId={walk.placeId}
+      placeName={walk.name}
+      personId={author.personId}
+      me={author.name}
+      zone={zone}
+      today={today(zone)}
+      stops={stopsOf(walk.round)}
+      taps={walk.round.taps}
+      noEntryBefore={walk.round.noEntryBefore}
+      people={pack.people.filter(({ id }) => id !== author.personId)}
+      workdays={{ choices: pack.workdays.map(({ id, day, place, tasks }) => ({ value: id, words: [sayDay(day), place, tasks?.split('\n')[0]?.slice(0, 60)].filter(Boolean).join(', ') })), remembered: rememberedWorkday() }}
+      books={walk.books}
+      homeHref={props.homeHref}
+    />
+  );
+}
+
+function usePacked({ programme, placeId }: PackedRoundProps): Found {
+  const [found, setFound] = useState<Found>();
+  useEffect(() => {
+    let isGone = false;
+    const find = async (): Promise<Found> => {
+      const store = await theStore();
+      const fresh = navigator.onLine === false ? 'unheard' : await packPlace(store, askFrom(store), { programme, placeId, now: Date.now(), patienceMs: PATIENCE_MS });
+      const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, programme, placeId)]);
+      if (!pack || !walk) return typeof fresh === 'string' ? fresh : 'unheard';
+      return { pack, walk, author: await authorHere(store, programme) };
+    };
+    find().then((one) => isGone || setFound(one), () => isGone || setFound('full'));
+    return () => void (isGone = true);
+  }, [programme, placeId]);
+  return found;
+}
+
+/** As the forms of the desk remember it. */
+const rememberedWorkday = (): string | undefined => document.cookie.split('; ').find((one) => one.startsWith(`${WORKDAY_COOKIE}=`))?.slice(WORKDAY_COOKIE.length + 1);

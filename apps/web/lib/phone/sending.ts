@@ -1,0 +1,74 @@
+import { askFrom } from './ask.ts';
+import { UNDO_MS } from './device.ts';
+import { announce, onNews } from './news.ts';
+import { unsent } from './outbox.ts';
+import { type Ending, sendAll } from './sender.ts';
+import { theStore } from './store.ts';
+
+const EVERY_MS = 30_000;
+const FIRST_WAIT_MS = 2_000;
+const LONGEST_WAIT_MS = 300_000;
+
+/** How the last try ended, for the line that says what is only on this device. */
+let lastEnding: Ending | undefined;
+export const endingOfLastTry = (): Ending | undefined => lastEnding;
+
+let failures = 0;
+let notBefore = 0;
+
+/** Tries at once, unless another tab is at it or the server asked for patience. One sender at a time, where the browser knows locks. */
+export async function sendNow(isPatient = true): Promise<void> {
+  if (navigator.onLine === false || (isPatient && Date.now() < notBefore)) return;
+  if (!navigator.locks) return tryOnce();
+  await navigator.locks.request('sprigline-sender', { ifAvailable: true }, async (lock) => {
+    if (lock) await tryOnce();
+  });
+}
+
+async function tryOnce(): Promise<void> {
+  const store = await theStore();
+  const before = await unsent(store);
+  if (before.length === 0) return;
+  const isHidden = typeof document !== 'undefined' && document.visibilityState === 'hidden';
+  lastEnding = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs: isHidden ? 0 : UNDO_MS });
+  failures = lastEnding.why === 'unheard' ? failures + 1 : 0;
+  notBefore = lastEnding.why === 'unheard' ? Date.now() + waitAfter(failures, lastEnding.waitS, Math.random()) : 0;
+  announce();
+}
+
+/**
+ * How long to leave the server alone.
+ *
+ * @param chance 0 to 1, so that a whole work party does not come back in the same second
+ */
+export function waitAfter(failed: number, askedS: number | undefined, chance: number): number {
+  const longer = Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** (failed - 1));
+  return Math.max((askedS ?? 0) * 1000, longer * (0.5 + chance / 2));
+}
+
+/**
+ * Sends at every chance: now, when the network comes back, when the page is looked at or left,
+ * a little after something was kept, and every half minute while somebody looks.
+ *
+ * @returns how to stop
+ */
+export function sendAtEveryChance(): () => void {
+  const go = (): void => void sendNow().catch(() => undefined);
+  const atOnce = (): void => void sendNow(false).catch(() => undefined);
+  let later: ReturnType<typeof setTimeout> | undefined;
+  const soon = (): void => {
+    later ??= setTimeout(() => ((later = undefined), go()), UNDO_MS + 200);
+  };
+  const each = setInterval(() => document.visibilityState === 'visible' && go(), EVERY_MS);
+  const stopListening = onNews(soon);
+  window.addEventListener('online', atOnce);
+  document.addEventListener('visibilitychange', atOnce);
+  go();
+  return () => {
+    clearInterval(each);
+    clearTimeout(later);
+    stopListening();
+    window.removeEventListener('online', atOnce);
+    document.removeEventListener('visibilitychange', atOnce);
+  };
+}

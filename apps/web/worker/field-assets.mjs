@@ -1,0 +1,77 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import vm from 'node:vm';
+
+/** The page that a phone keeps. */
+const PAGE = '/field/page';
+
+/**
+ * @typedef {object} FieldAssets
+ * @property {string[]} framework scripts that any page of the framework loads, from the folder of the build on
+ * @property {string[]} own scripts of the field page besides them
+ * @property {string[]} lazy scripts that it loads once they are used
+ * @property {string[]} styles
+ * @property {string[]} fonts
+ */
+
+/**
+ * What the field page is made of, read from the manifests of a build.
+ *
+ * @param {string} build folder that the build was written to
+ * @returns {FieldAssets}
+ */
+export function fieldAssets(build) {
+  /** @param {string} path */
+  const text = (path) => readFileSync(join(build, path), 'utf8');
+  const framework = /** @type {{ rootMainFiles: string[] }} */ (JSON.parse(text('build-manifest.json'))).rootMainFiles;
+  const { clientModules, entryCSSFiles, entryJSFiles } = pageManifest(text('server/app/field/page_client-reference-manifest.js'));
+  const named = [...Object.values(clientModules).flatMap(({ chunks }) => chunks), ...Object.values(entryJSFiles).flat()];
+  const own = unique(named.map(fromBuild)).filter((path) => path.endsWith('.js') && !framework.includes(path));
+  const styles = unique(Object.values(entryCSSFiles).flat().map(({ path }) => path));
+  return { framework, own, styles, lazy: lazyOf(own, [...framework, ...own], text), fonts: unique(styles.flatMap((path) => fontsIn(text(path)))) };
+}
+
+/**
+ * @typedef {object} PageManifest
+ * @property {Record<string, { chunks: string[] }>} clientModules
+ * @property {Record<string, { path: string }[]>} entryCSSFiles
+ * @property {Record<string, string[]>} entryJSFiles
+ */
+
+/** @param {string} script @returns {PageManifest} */
+function pageManifest(script) {
+  const context = { globalThis: /** @type {{ __RSC_MANIFEST?: Record<string, PageManifest> }} */ ({}) };
+  vm.runInNewContext(script, context);
+  const manifest = context.globalThis.__RSC_MANIFEST?.[PAGE];
+  if (!manifest) throw new Error(`the build has no manifest of ${PAGE}`);
+  return manifest;
+}
+
+/**
+ * Scripts named in scripts, and in those again.
+ * @param {string[]} from
+ * @param {string[]} known
+ * @param {(path: string) => string} text
+ */
+function lazyOf(from, known, text) {
+  /** @type {string[]} */
+  const found = [];
+  for (const todo = [...from]; todo.length > 0; ) {
+    const script = text(/** @type {string} */ (todo.pop()));
+    for (const [path] of script.matchAll(/static\/chunks\/[\w~.-]+\.js/g)) {
+      if (known.includes(path) || found.includes(path)) continue;
+      found.push(path);
+      todo.push(path);
+    }
+  }
+  return found;
+}
+
+/** Styles lie in the folder beside that of the fonts. @param {string} style */
+const fontsIn = (style) => [...style.matchAll(/url\(["']?\.\.\/(media\/[\w~.-]+\.woff2)/g)].map(([, path]) => `static/${path}`);
+
+/** @param {string} path */
+const fromBuild = (path) => path.replace(/^\/_next\//, '');
+
+/** @template T @param {T[]} all @returns {T[]} */
+const unique = (all) => [...new Set(all)];

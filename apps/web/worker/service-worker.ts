@@ -1,0 +1,68 @@
+import { askFrom } from '../lib/phone/ask.ts';
+import { announce } from '../lib/phone/news.ts';
+import { sendAll } from '../lib/phone/sender.ts';
+import { theStore } from '../lib/phone/store.ts';
+import { fieldFallback, keptFor } from './what-is-kept.ts';
+
+declare const self: ServiceWorkerGlobalScope;
+/** Background Sync, which only some browsers know. */
+interface SyncEvent extends ExtendableEvent {
+  readonly tag: string;
+}
+/** Written in by the build. */
+declare const BUILD: string;
+declare const ASSETS: readonly string[];
+
+/** A cache a build: the page and its scripts always fit each other. */
+const CACHE = `sprigline-${BUILD}`;
+const SHELL = '/field';
+
+/**
+ * Keeps one page and its scripts, which are the same for everybody, and nothing else: no answer
+ * of the API and no page about anybody ever lies in the cache.
+ */
+self.addEventListener('install', (event) => {
+  event.waitUntil(
+    caches.open(CACHE).then(async (cache) => {
+      const shell = await fetch(SHELL, { cache: 'no-store', credentials: 'omit' });
+      if (!shell.ok || shell.redirected) throw new Error(`the field page answered ${shell.status}`);
+      await cache.addAll([...ASSETS]);
+      await cache.put(SHELL, shell);
+    }),
+  );
+});
+
+// A newer worker waits until no page of the older build is open, or until somebody asks for it.
+self.addEventListener('message', ({ data }) => {
+  if (data === 'use-it-now') void self.skipWaiting();
+});
+
+self.addEventListener('activate', (event) => {
+  const forgetOthers = async (): Promise<void> => {
+    const names = await caches.keys();
+    await Promise.all(names.filter((name) => name.startsWith('sprigline-') && name !== CACHE).map((name) => caches.delete(name)));
+    await self.clients.claim();
+  };
+  event.waitUntil(forgetOthers());
+});
+
+self.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const kept = keptFor(new URL(request.url), request.method, { origin: self.location.origin, shell: SHELL, assets: ASSETS });
+  if (kept !== undefined) event.respondWith(caches.open(CACHE).then((cache) => cache.match(kept)).then((found) => found ?? fetch(request)));
+  else if (request.mode === 'navigate') event.respondWith(fetch(request).catch(() => Response.redirect(fieldFallback(new URL(request.url), SHELL))));
+});
+
+// Only where the browser knows it: the page sends at every chance by itself.
+self.addEventListener('sync', (event) => {
+  const { tag } = event as SyncEvent;
+  if (tag === 'outbox') (event as SyncEvent).waitUntil(sendInBackground());
+});
+
+async function sendInBackground(): Promise<void> {
+  const store = await theStore();
+  const ending = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs: 0 });
+  announce();
+  // The browser tries again by itself if it is told that it failed.
+  if (ending.why === 'unheard') throw new Error('not sent yet');
+}
