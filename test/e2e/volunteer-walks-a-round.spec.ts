@@ -25,26 +25,39 @@ async function tap(page: Page, figures: string): Promise<void> {
 
 /** How many the books held when the batch was last counted, as the screen tells it. */
 async function countedThen(page: Page): Promise<number> {
-  const told = await page.getByText(/alive/).first().textContent();
+  const told = await page.getByText(/Then, on/).first().textContent();
   return Number(/(\d+) alive/.exec(told ?? '')?.[1] ?? 1);
 }
 
-test('counts on a phone with its own pad, sees what the books make of it, and saves', async ({ page }) => {
+/** Sends at once what would go out by itself a little later. */
+async function sendNow(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'See them' }).click();
+  await expect(page.getByRole('heading', { name: 'Only on this phone' })).toBeVisible();
+  const now = page.getByRole('button', { name: 'Send now' });
+  // On a slow machine it has gone out by itself.
+  if (await now.isVisible()) await now.click();
+  await expect(page.getByText('Everything that was told on this phone is in the books.')).toBeVisible();
+}
+
+test('counts on a phone with its own pad; each batch is kept at once, undone by a tap, and shows what the books will say', async ({ page }) => {
   const complaints = complaintsOf(page);
   await signIn(page, 'volunteer');
   await beginRound(page, 'Frame 1');
   await tap(page, String(await countedThen(page)));
   await page.getByRole('button', { name: 'Next' }).click();
+  await expect(page.getByText(/is kept on this phone/)).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByText(/is taken back/)).toBeVisible();
   await page.getByRole('button', { name: 'Nothing to report' }).click();
+  await expect(page.getByText(/is kept on this phone/)).toBeVisible();
   await page.getByRole('button', { name: 'Finish early' }).click();
-  await expect(page.getByRole('heading', { name: 'What the books make of it' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'What you told' })).toBeVisible();
   await expect(page.getByText('The books stay as they are.')).toBeVisible();
-  await page.getByRole('button', { name: 'Save the round' }).click();
-  await expect(page.getByText('2 batches are in the books.')).toBeVisible();
+  await sendNow(page);
   expect(complaints).toEqual([]);
 });
 
-test('tells what died of what the eye sees, and mends it afterwards; the first words stay readable', async ({ page }) => {
+test('tells what died of what the eye sees, and tells it otherwise after it was sent; the first words stay readable', async ({ page }) => {
   await signIn(page, 'volunteer');
   // Where nothing has happened since it was last counted: the books hold what the screen tells.
   await beginRound(page, 'Frame 1');
@@ -56,37 +69,56 @@ test('tells what died of what the eye sees, and mends it afterwards; the first w
   await page.getByRole('button', { name: '1 dead: done' }).click();
   await page.getByRole('button', { name: 'Next' }).click();
   await page.getByRole('button', { name: 'Finish early' }).click();
-  await expect(page.getByText(`${before} → ${before - 1}`)).toBeVisible();
-  await page.getByRole('button', { name: 'Save the round' }).click();
-  await page.getByRole('link', { name: 'Mend' }).click();
+  await expect(page.getByText(`${before} → ${before - 1}`).last()).toBeVisible();
+  const label = await page.locator('.tie-label').first().textContent();
+  await sendNow(page);
+  await page.goBack();
 
-  const entry = page.getByRole('region', { name: 'History' }).getByRole('listitem').filter({ hasText: '1 dead (grey fluff)' });
-  await entry.last().getByRole('link', { name: 'Mend' }).click();
-  await page.getByLabel('What do you see').first().selectOption('chewed');
-  await page.getByLabel('Why').fill('Seen again by daylight.');
-  await page.getByRole('button', { name: 'Mend it' }).click();
+  await page.getByRole('button', { name: 'Go on: 1 batch tapped in' }).click();
+  await page.getByRole('button', { name: 'Finish early' }).click();
+  await expect(page.getByText('in the books')).toBeVisible();
+  await page.getByRole('button', { name: 'Change it' }).click();
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await tap(page, String(before));
+  await page.getByRole('button', { name: /^Dead/ }).click();
+  await page.getByRole('button', { name: 'grey fluff' }).click();
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await page.getByRole('button', { name: 'None dead' }).click();
+  await page.getByRole('button', { name: 'Next' }).click();
+  await page.getByRole('button', { name: 'Finish early' }).click();
+  await sendNow(page);
+
+  await page.goto(`${demoUrl()}${HARROWDALE}/batches?label=${encodeURIComponent(label ?? '')}`);
   await page.getByText('mended once').last().click();
   await expect(page.getByText(/First written: .*1 dead \(grey fluff\)/).last()).toBeVisible();
 });
 
-test('with the network off nothing is lost, also through a reload, and it is sent once later', async ({ page, context }) => {
+test('with the network off it opens, walks and keeps; closed and opened again nothing is lost, and it is sent by itself', async ({ page, context }) => {
   await signIn(page, 'volunteer');
   await beginRound(page, 'Frame 2');
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByText('No signal.')).toBeVisible();
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.getByRole('button', { name: 'Skip' }).click();
   const counted = await countedThen(page);
   await tap(page, String(counted));
   await page.getByRole('button', { name: 'Next' }).click();
-  await page.getByRole('button', { name: 'Finish early' }).click();
-  await context.setOffline(true);
-  await page.getByRole('button', { name: 'Save the round' }).click();
-  await expect(page.getByText(/kept on this phone/)).toBeVisible();
+  await expect(page.getByText(/is kept on this phone/)).toBeVisible();
+  await page.close();
+
+  const again = await context.newPage();
+  await again.goto(`${demoUrl()}/field`);
+  await expect(again.getByText('1 entry is only on this phone')).toBeVisible();
+  await again.getByRole('link', { name: /^Walk Frame 2/ }).click();
+  await expect(again.getByText('1 batch told on this walk')).toBeVisible();
 
   await context.setOffline(false);
-  await page.reload();
-  await expect(page.getByText('Kept on this phone since you were last here.')).toBeVisible();
-  await page.getByRole('button', { name: /Go on/ }).click();
-  await page.getByRole('button', { name: 'Finish early' }).click();
-  await page.getByRole('button', { name: /Save the round|Send again/ }).click();
-  await expect(page.getByText('1 batch is in the books.')).toBeVisible();
+  await expect(again.getByText('only on this phone,')).toBeHidden({ timeout: 45_000 });
+  await again.getByRole('button', { name: /Go on/ }).click();
+  await again.getByRole('button', { name: 'Finish early' }).click();
+  await expect(again.getByText('in the books')).toBeVisible();
 });
 
 test('two people walk one place at once, and the books hold', async ({ browser }) => {
@@ -96,11 +128,10 @@ test('two people walk one place at once, and the books hold', async ({ browser }
     await beginRound(page, 'Frame 3');
     await tap(page, String(await countedThen(page)));
     await page.getByRole('button', { name: 'Next' }).click();
-    await page.getByRole('button', { name: 'Finish early' }).click();
+    await expect(page.getByText(/is kept on this phone/)).toBeVisible();
     return page;
   }));
-  await Promise.all(pages.map((page) => page.getByRole('button', { name: 'Save the round' }).click()));
-  for (const page of pages) await expect(page.getByText('1 batch is in the books.')).toBeVisible();
+  await Promise.all(pages.map((page) => sendNow(page)));
 });
 
 test('every screen of a round is fit for everybody, and everything on it a target of 56 px or more', async ({ page }) => {
@@ -117,7 +148,18 @@ test('every screen of a round is fit for everybody, and everything on it a targe
   await looks('the dead');
   await page.getByRole('button', { name: 'None dead' }).click();
   await page.getByRole('button', { name: 'Nothing to report' }).click();
+  await expect(page.getByText(/is kept on this phone/)).toBeVisible();
+  await looks('what was kept');
   await page.getByRole('button', { name: 'Finish early' }).click();
   await expect(page.getByText('A note.')).toBeVisible();
-  await looks('what the books make of it');
+  await looks('what was told');
+  await page.goto(`${demoUrl()}/field#/outbox`);
+  await expect(page.getByRole('heading', { name: 'Only on this phone' })).toBeVisible();
+  await looks('what is only here');
+  await page.getByRole('link', { name: 'On this phone' }).click();
+  await expect(page.getByRole('heading', { name: 'On this phone' })).toBeVisible();
+  await looks('what is on the phone');
+  await page.getByRole('link', { name: 'Pack a place' }).click();
+  await expect(page.getByRole('button', { name: /^Pack/ }).first()).toBeVisible();
+  await looks('packing');
 });

@@ -60,6 +60,9 @@ self.addEventListener('sync', (event) => {
 });
 
 async function sendInBackground(): Promise<void> {
+  // A page that somebody looks at sends by itself, a little later, so that a slip can still be undone.
+  const pages = await self.clients.matchAll({ type: 'window' });
+  if (pages.some(({ visibilityState }) => visibilityState === 'visible')) return;
   const store = await theStore();
   const ending = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs: 0 });
   announce();

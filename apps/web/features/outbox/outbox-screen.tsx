@@ -19,6 +19,9 @@ import { useOutbox } from './use-outbox.ts';
 /** So many of what was sent are shown. */
 const SHOWN = 50;
 
+/** Somebody asked for it: also what could still be undone. */
+const AT_ONCE = { isPatient: false, holdBackMs: 0 };
+
 /** What is only on this phone, why, and what became of what was sent. */
 export function OutboxScreen() {
   const t = useTranslations('outbox');
@@ -31,7 +34,7 @@ export function OutboxScreen() {
 
   async function send(): Promise<void> {
     setBusy(true);
-    await sendNow(false).catch(() => undefined);
+    await sendNow(AT_ONCE).catch(() => undefined);
     setBusy(false);
   }
 
@@ -83,7 +86,7 @@ function WaitingLine({ item }: { item: OutboxItem }) {
   async function again(): Promise<void> {
     await tryAgain(await theStore(), [item.at]);
     announce();
-    await sendNow(false).catch(() => undefined);
+    await sendNow(AT_ONCE).catch(() => undefined);
   }
   return (
     <li className={LINE}>

@@ -18,8 +18,8 @@ export function KeptBanner({ walk: { keeping, state: { draft }, undo }, booksOf 
         <div className="kept-banner mb-2 flex items-center justify-between gap-2 rounded-md border-2 border-juniper bg-juniper px-3 py-1 text-on-juniper">
           <div className="min-w-0 leading-tight">
             <strong>✓ {answer ? t('keptHere', { label: answer.label }) : t('placeKept')}</strong>
-            {answer && <div className="text-sm"><Told answer={answer} /></div>}
-            {ahead && ahead.before.balance !== ahead.after.balance && <span className="text-sm tabular-nums">{t('books', { before: ahead.before.balance, after: ahead.after.balance })}</span>}
+            {answer && <Told answer={answer} isShort />}
+            {ahead && ahead.before.balance !== ahead.after.balance && <span className="block text-sm tabular-nums">{t('books', { before: ahead.before.balance, after: ahead.after.balance })}</span>}
           </div>
           {answer && draft.answers[answer.batchId] && <button type="button" onClick={() => undo(answer)} className={`${buttonClass('quiet')} shrink-0`}>{t('undo')}</button>}
         </div>

@@ -16,21 +16,27 @@ export const endingOfLastTry = (): Ending | undefined => lastEnding;
 let failures = 0;
 let notBefore = 0;
 
-/** Tries at once, unless another tab is at it or the server asked for patience. One sender at a time, where the browser knows locks. */
-export async function sendNow(isPatient = true): Promise<void> {
+interface Urgency {
+  /** Whether the server is left alone for as long as it asked for, or as it did not answer. */
+  readonly isPatient?: boolean;
+  /** What is younger stays here, so that it can be undone without a trace. Milliseconds. */
+  readonly holdBackMs?: number;
+}
+
+/** Tries to send; if another tab is at it, that one will do, unless somebody waits for it. One sender at a time, where the browser knows locks. */
+export async function sendNow({ isPatient = true, holdBackMs = document.visibilityState === 'hidden' ? 0 : UNDO_MS }: Urgency = {}): Promise<void> {
   if (navigator.onLine === false || (isPatient && Date.now() < notBefore)) return;
-  if (!navigator.locks) return tryOnce();
-  await navigator.locks.request('sprigline-sender', { ifAvailable: true }, async (lock) => {
-    if (lock) await tryOnce();
+  if (!navigator.locks) return tryOnce(holdBackMs);
+  await navigator.locks.request('sprigline-sender', { ifAvailable: isPatient }, async (lock) => {
+    if (lock) await tryOnce(holdBackMs);
   });
 }
 
-async function tryOnce(): Promise<void> {
+async function tryOnce(holdBackMs: number): Promise<void> {
   const store = await theStore();
   const before = await unsent(store);
   if (before.length === 0) return;
-  const isHidden = typeof document !== 'undefined' && document.visibilityState === 'hidden';
-  lastEnding = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs: isHidden ? 0 : UNDO_MS });
+  lastEnding = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs });
   failures = lastEnding.why === 'unheard' ? failures + 1 : 0;
   notBefore = lastEnding.why === 'unheard' ? Date.now() + waitAfter(failures, lastEnding.waitS, Math.random()) : 0;
   announce();
@@ -54,7 +60,7 @@ export function waitAfter(failed: number, askedS: number | undefined, chance: nu
  */
 export function sendAtEveryChance(): () => void {
   const go = (): void => void sendNow().catch(() => undefined);
-  const atOnce = (): void => void sendNow(false).catch(() => undefined);
+  const atOnce = (): void => void sendNow({ isPatient: false }).catch(() => undefined);
   let later: ReturnType<typeof setTimeout> | undefined;
   const soon = (): void => {
     later ??= setTimeout(() => ((later = undefined), go()), UNDO_MS + 200);
