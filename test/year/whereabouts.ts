@@ -20,7 +20,7 @@ export async function oneOfEach(diary: Diary, ground: Ground, tray: Tray, tree: 
     '?placeId': ground.bench, '?standId': donor.standId, '?taxonId': ground.taxonId, '?donorTreeId': donor.id, '?stickingId': tray.sticking, '?recipeId': ground.recipeId, '?batchId': tree,
     '?tripId': ground.tripId, '?siteId': ground.site, '?partnerId': ground.school.id, '?permissionId': ground.permission, '?fillingId': ground.filling, '?mediumLot': 'LOT 7',
     '?from': '2025-10-01', '?until': '2027-09-01', '?asOf': '2026-05-02', '?on': '2026-10-04', '?day': '2026-03-21', '?season': '2025', '?limit': '20',
-    '?label': donor.label, '?stage': 'planted', '?by': 'donor', '?what': 'vented', '?code': 'two-readings', '?assignedTo': diary.coordinator.personId, '?against': ground.recipeId, '?first': ground.recipeId, '?second': 'not tried yet', '?allowFor': 'ageClass', '?seed': '2', 'due?kind': 'round', 'due/places?kind': 'round', 'work-lists?kind': 'calling',
+    '?label': donor.label, '?stage': 'planted', '?by': 'donor', '?what': 'vented', '?code': 'two-readings', '?assignedTo': diary.coordinator.personId, '?against': ground.recipeId, '?first': ground.recipeId, '?second': 'not tried yet', '?allowFor': 'ageClass', '?seed': '2', '?row': '1', '?foliage': 'juvenile', 'due?kind': 'round', 'due/places?kind': 'round', 'work-lists?kind': 'calling',
   };
 }
 

@@ -42,6 +42,7 @@ import { SiteModule } from './site/site.module.ts';
 import { StandModule } from './stand/stand.module.ts';
 import { TaxonModule } from './taxon/taxon.module.ts';
 import { ForecastModule } from './forecast/forecast.module.ts';
+import { LostLabelModule } from './lost-label/lost-label.module.ts';
 import { LeaveOrCallModule } from './leave-or-call/leave-or-call.module.ts';
 import { TimeToRootModule } from './time-to-root/time-to-root.module.ts';
 import { TraceModule } from './trace/trace.module.ts';
@@ -61,7 +62,7 @@ export class AppModule {
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule, TaxonModule,
         StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule, PlaceModule,
         SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
-        LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
+        LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, LostLabelModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
         SecondOpinionModule, PlanModule, PackModule, PhotoModule,

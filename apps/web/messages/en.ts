@@ -42,6 +42,7 @@ import stands from './en/stands.json' with { type: 'json' };
 import sticking from './en/sticking.json' with { type: 'json' };
 import taxa from './en/taxa.json' with { type: 'json' };
 import forecast from './en/forecast.json' with { type: 'json' };
+import lostLabel from './en/lost-label.json' with { type: 'json' };
 import leaveOrCall from './en/leave-or-call.json' with { type: 'json' };
 import timeToRoot from './en/time-to-root.json' with { type: 'json' };
 import trace from './en/trace.json' with { type: 'json' };
@@ -97,7 +98,7 @@ export const messages = {
   stands,
   sticking,
   taxa,
-  forecast, leaveOrCall, timeToRoot, trace,
+  forecast, leaveOrCall, lostLabel, timeToRoot, trace,
   trayCards,
   treatments,
   trips,

@@ -20,6 +20,7 @@ export * from './key.ts';
 export * from './label.ts';
 export * from './forecast.ts';
 export * from './leave-or-call.ts';
+export * from './lost-label.ts';
 export * from './ours.ts';
 export * from './pack.ts';
 export * from './news.ts';

@@ -90,6 +90,7 @@ export { belongsOnList, stagesOf, WORK_LIST_KINDS, type BatchAtHand, type WorkLi
 export { checkCharacter } from './label/check-character.ts';
 export { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label/label-code.ts';
 export { labelCodes } from './label/label-codes.ts';
+export { type Foliage, type LostPlant, rankCandidates, type Sign as LostLabelSign } from './lost-label/rank-candidates.ts';
 
 // Shares
 export { clopperPearsonInterval } from './proportion/clopper-pearson-interval.ts';

@@ -66,6 +66,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "LabelRoll.one": "Its codes along the roll, and what each became.",
   "LeaveOrCall.trays": "What waiting would bring each tray that is undecided: chances and plants, what a month of bench brings most first. No verdict.",
   "LeaveOrCall.traysCsv": "All of them.",
+  "LostLabel.candidates": "Of which batches plants without a label may be: what stands there or stood there last, those that are short of plants first.",
   "Me.me": "Who is signed in, and where they work.",
   "News.entries": "The entries that arrived on one day, the newest first, in parts.",
   "News.seen": "The caller has looked at all that arrived until then. Never moves back.",

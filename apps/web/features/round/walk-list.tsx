@@ -1,11 +1,12 @@
 import { useTranslations } from 'next-intl';
+import { pageOf } from '../../lib/page-address.ts';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState } from './round-state.ts';
 
 /** What lies ahead, in walking order. A tap begins there. */
-export function WalkList({ stops, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
+export function WalkList({ programme, placeId, stops, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
   const t = useTranslations('round');
   return (
     <section aria-labelledby="walk" className="mt-10">
@@ -26,6 +27,8 @@ export function WalkList({ stops, state, go }: RoundProps & { state: RoundState;
           </li>
         ))}
       </ol>
+      {/* Asks the server, so it wants a signal. */}
+      <p className="mt-4"><a href={`${pageOf(programme, 'without-label')}?placeId=${placeId}`} className="inline-flex min-h-14 items-center underline">{t('withoutLabel')}</a></p>
     </section>
   );
 }

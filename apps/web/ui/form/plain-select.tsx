@@ -2,17 +2,19 @@ import { INPUT } from './input-class.ts';
 
 interface PlainSelectProps {
   readonly name: string;
+  /** Where another form of the page asks for something of the same name. */
+  readonly id?: string;
   readonly label: string;
   readonly chosen: string | undefined;
   readonly options: readonly { readonly id: string; readonly name: string }[];
 }
 
 /** A choice in a form that only reads: what is chosen goes into the address. */
-export function PlainSelect({ name, label, chosen, options }: PlainSelectProps) {
+export function PlainSelect({ name, id: own = name, label, chosen, options }: PlainSelectProps) {
   return (
     <div>
-      <label htmlFor={name} className="font-semibold">{label}</label>
-      <select id={name} name={name} defaultValue={chosen ?? ''} className={INPUT}>
+      <label htmlFor={own} className="font-semibold">{label}</label>
+      <select id={own} name={name} defaultValue={chosen ?? ''} className={INPUT}>
         {options.map(({ id, name: words }) => (
           <option key={id} value={id}>{words}</option>
         ))}

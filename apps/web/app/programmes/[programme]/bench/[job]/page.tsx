@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { BenchFilter, type BenchSearch } from '../../../../../features/bench/bench-filter.tsx';
 import { CommonFields } from '../../../../../features/bench/common-fields.tsx';
 import { JobForm } from '../../../../../features/bench/job-form.tsx';
+import { MixingWarning } from '../../../../../features/bench/mixing-warning.tsx';
 import { PlaceFirst } from '../../../../../features/bench/place-first.tsx';
 import { placesOfBatches } from '../../../../../features/bench/places-of-batches.ts';
 import { isJob, type Job, STAGES_OF } from '../../../../../features/bench/jobs.ts';
@@ -67,12 +68,7 @@ export default async function JobPage({ params, searchParams }: JobPageProps) {
         <Empty>{said.none}</Empty>
       ) : (
         <div className={`grid gap-6 ${isPlaceFirst ? 'max-lg:hidden' : ''}`}>
-          {job === 'mixing' && (
-            <aside className="max-w-prose rounded-md border-4 border-rust bg-rust-wash p-4" aria-labelledby="mixing-warning">
-              <h2 id="mixing-warning" className="text-xl text-rust">{said.mixedTitle}</h2>
-              <p className="mt-1">{said.mixedWarning}</p>
-            </aside>
-          )}
+          {job === 'mixing' && <MixingWarning />}
           {cautions[job] && <Caution>{cautions[job]}</Caution>}
           <JobForm
             job={job}
