@@ -72,7 +72,7 @@ function WhereTo({ places, placeId, choose }: Pick<ManyScreenProps, 'places'> & 
   const field = useField('placeId');
   return (
     <Field name="placeId" hint={said.whereToHint} hintId={field.hintId} errorId={field.errorId}>
-      <select id="placeId" name="placeId" value={placeId} onChange={(event) => choose(event.currentTarget.value)} aria-invalid={field.error !== undefined} aria-describedby={`${field.hintId} ${field.error ? field.errorId : ''}`.trim()} className={INPUT}>
+      <select key={field.key} id="placeId" name="placeId" value={placeId} onChange={(event) => choose(event.currentTarget.value)} aria-invalid={field.error !== undefined} aria-describedby={`${field.hintId} ${field.error ? field.errorId : ''}`.trim()} className={INPUT}>
         <option value="">{said.choose}</option>
         {places.map(({ value, words }) => <option key={value} value={value}>{words}</option>)}
       </select>

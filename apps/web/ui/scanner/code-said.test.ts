@@ -43,7 +43,7 @@ describe('what a code says', () => {
     expect(codeSaid(read, OURS).is).toBe('mistyped');
   });
 
-  test.each(['', '  ', 'x'.repeat(41), 'WIFI:S:Bothy;T:WPA;P:secret;;', 'javascript:alert(1)', '<b>T14</b>', 'https://', 'https://plants.example.org/l/%E0%A4%A', 'T14\nT15', '../../etc'])('%j is no label', (read) => {
+  test.each(['', '  ', 'x'.repeat(41), 'WIFI:S:Bothy;T:WPA;P:secret;;', 'javascript:alert(1)', '<b>T14</b>', 'https://', 'https://plants.example.org/l/%E0%A4%A', 'T14\nT15', '../../etc', 'https://plants.example.org//other.example/l/T14', 'https://plants.example.org/\\\\other.example'])('%j is no label', (read) => {
     expect(codeSaid(read, OURS).is).toBe('nothing');
   });
 });

@@ -31,6 +31,8 @@ export function codeSaid(read: string, ours: readonly string[]): CodeSaid {
   const address = addressIn(told);
   if (!address) return asCode(told);
   if (!ours.some((one) => addressIn(one)?.host === address.host)) return { is: 'elsewhere', host: address.host };
+  // `//elsewhere` would lead there, though the address is ours.
+  if (address.pathname.startsWith('//')) return NOTHING;
   const label = /^\/l\/([^/]+)\/?$/i.exec(address.pathname)?.[1];
   return label === undefined ? { is: 'page', path: `${address.pathname}${address.search}` } : asCode(withoutPercents(label));
 }

@@ -39,6 +39,7 @@ export default async function ScanPage({ params, searchParams }: ScanPageProps) 
       {role !== 'partner' && (
         <div className="mt-10 flex flex-wrap gap-3 border-t border-line pt-6">
           <ButtonLink look="quiet" href={pageOf(programme, 'scan', 'many')}>{scan.many}</ButtonLink>
+          <ButtonLink look="quiet" href={pageOf(programme, 'without-label')}>{scan.withoutLabel}</ButtonLink>
         </div>
       )}
     </>

@@ -21,7 +21,7 @@ import { Trail } from '../../../../ui/trail.tsx';
 
 interface StickPageProps {
   readonly params: Promise<{ programme: string }>;
-  readonly searchParams: Promise<{ tripId?: string; stuck?: string; sent?: string }>;
+  readonly searchParams: Promise<{ tripId?: string; stuck?: string; sent?: string; label?: string }>;
 }
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -30,14 +30,14 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function StickPage({ params, searchParams }: StickPageProps) {
   const { programme } = await params;
-  const { tripId, stuck, sent } = await searchParams;
+  const { tripId, stuck, sent, label } = await searchParams;
   const [stands, { sticking: said }, t] = await Promise.all([standsOf(programme), getMessages(), getTranslations('sticking')]);
   if (!tripId) {
     const trips = await read(`${apiOf(programme, 'trips')}?limit=20`, z.array(TripInList));
     return (
       <>
         <PageHeading lead={said.lead}>{said.title}</PageHeading>
-        <TripChooser programme={programme} trips={trips.filter(({ cuttings }) => cuttings > 0)} stands={stands} />
+        <TripChooser programme={programme} trips={trips.filter(({ cuttings }) => cuttings > 0)} stands={stands} label={label} />
       </>
     );
   }
@@ -66,7 +66,7 @@ export default async function StickPage({ params, searchParams }: StickPageProps
           <Empty act={<ButtonLink href={pageOf(programme, 'places', 'new')}>{said.addTray}</ButtonLink>}>{said.noTray}</Empty>
         ) : (
           // A new form for the next tray, and the same one for a tray that came back with a refusal: without script React knows it by this key.
-          <TrayForm key={sent ?? 'first'} programme={programme} trip={trip} trees={trees} recipes={recipes} trays={trays} labels={labels} workplace={workplace} />
+          <TrayForm key={sent ?? 'first'} programme={programme} trip={trip} trees={trees} recipes={recipes} trays={trays} labels={label ? [label, ...labels] : labels} workplace={workplace} />
         )}
       </div>
     </>
