@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Candidate, type LostPlant, rankCandidates } from './rank-candidates.ts';
 
-const batch = (id: string, more: Partial<Candidate> = {}): Candidate => ({ id, label: id, stage: 'liner', taxonId: 'juniper', rows: null, foliage: null, missing: 0, lastSeenOn: '2026-11-01', ...more });
+const batch = (id: string, more: Partial<Candidate> = {}): Candidate => ({ id, label: id, stage: 'liner', taxonId: 'juniper', rows: null, foliage: null, balance: 9, missing: 0, lastSeenOn: '2026-11-01', ...more });
 const idsOf = (plant: LostPlant, candidates: readonly Candidate[]) => rankCandidates(plant, candidates).map(({ candidate }) => candidate.id);
 
 describe('of which batch a plant without a label may be', () => {
   test.each<[string, LostPlant, readonly Candidate[], readonly string[]]>([
     ['a batch that is short comes first', {}, [batch('a'), batch('b', { missing: 1 })], ['b', 'a']],
     ['the larger gap before the smaller', {}, [batch('a', { missing: 1 }), batch('b', { missing: 4 })], ['b', 'a']],
+    ['a short one that stands there before one whose last plants are missing, and that before a whole one', {}, [batch('a'), batch('b', { balance: 0, missing: 9 }), batch('c', { missing: 1 })], ['c', 'b', 'a']],
     ['another stage is none of them', { stage: 'potted' }, [batch('a'), batch('b', { stage: 'potted' })], ['b']],
     ['another species is none of them, one that nobody knows may be', { taxonId: 'yew' }, [batch('a'), batch('b', { taxonId: 'yew' }), batch('c', { taxonId: null })], ['b', 'c']],
     ['its row before no row, and no row before another', { row: 4 }, [batch('a', { rows: '1-3' }), batch('b'), batch('c', { rows: '3-5' }), batch('d', { rows: '4' })], ['c', 'd', 'b', 'a']],
@@ -29,7 +30,7 @@ describe('of which batch a plant without a label may be', () => {
 
   const someBatch = fc.record({
     id: fc.uuid(), label: fc.option(fc.string({ maxLength: 3 })), stage: fc.constantFrom('cutting', 'liner', 'potted', 'planted'), taxonId: fc.constantFrom('juniper', 'yew', null),
-    rows: fc.constantFrom('1', '2-3', '4', null), foliage: fc.constantFrom('juvenile', 'adult', null), missing: fc.nat({ max: 3 }), lastSeenOn: fc.constantFrom('2026-10-01', '2026-11-01', null),
+    rows: fc.constantFrom('1', '2-3', '4', null), foliage: fc.constantFrom('juvenile', 'adult', null), balance: fc.nat({ max: 1 }), missing: fc.nat({ max: 3 }), lastSeenOn: fc.constantFrom('2026-10-01', '2026-11-01', null),
   }) as fc.Arbitrary<Candidate>;
   const somePlant = fc.record({ stage: fc.constantFrom('liner', undefined), taxonId: fc.constantFrom('yew', undefined), row: fc.constantFrom(1, 3, undefined), foliage: fc.constantFrom('adult', undefined) }) as fc.Arbitrary<LostPlant>;
 

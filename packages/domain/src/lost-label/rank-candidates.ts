@@ -21,6 +21,8 @@ export interface Candidate {
   readonly rows: string | null;
   /** As it was when the cuttings were taken. */
   readonly foliage: Foliage | null;
+  /** Plants that the books still have there; at least 0. */
+  readonly balance: number;
   /** Plants that counts could not find: unaccounted for, and trees not found. At least 0. */
   readonly missing: number;
   readonly lastSeenOn: string | null;
@@ -33,9 +35,9 @@ export type Sign = 'missing' | 'row' | 'otherRow' | 'foliage' | 'otherFoliage';
  * Of which batch a plant without a label may be, the likeliest first.
  *
  * A batch at another stage or of another species is none of them: both can be seen. Those that are short of plants come first,
- * since a label that is lost leaves a gap in some count. Then those against which less speaks: a plant may have been set back
- * into the wrong row, and foliage changes with the years, so neither rules a batch out. Then the larger gap, then the batch that
- * was not seen for longest, then its label.
+ * since a label that is lost leaves a gap in some count; of these the ones that still stand there, before the ones whose last plants
+ * are missing. Then those against which less speaks: a plant may have been set back into the wrong row, and foliage changes with
+ * the years, so neither rules a batch out. Then the larger gap, then the batch that was not seen for longest, then its label.
  *
  * An order of search and no chance: it comes from what is said here and from no data, so it carries no figure.
  *
@@ -68,7 +70,8 @@ function holdsRow(rows: string, row: number): boolean {
 function rankOf({ candidate, signs }: { candidate: Candidate; signs: readonly Sign[] }): readonly (number | string)[] {
   const against = signs.filter((sign) => sign === 'otherRow' || sign === 'otherFoliage').length;
   const speaking = signs.filter((sign) => sign === 'row' || sign === 'foliage').length;
-  return [signs.includes('missing') ? 0 : 1, against, -speaking, -candidate.missing, candidate.lastSeenOn ?? '', candidate.label ?? '', candidate.id];
+  const gap = candidate.missing === 0 ? 2 : candidate.balance > 0 ? 0 : 1;
+  return [gap, against, -speaking, -candidate.missing, candidate.lastSeenOn ?? '', candidate.label ?? '', candidate.id];
 }
 
 function order(one: readonly (number | string)[], other: readonly (number | string)[]): number {
