@@ -188,6 +188,7 @@ describe('nobody without the grant is told an exact place', () => {
     /** What is asked for, and a word that stands on it. */
     const asked: Readonly<Record<string, readonly [query: string, word: string]>> = {
       'plans/[id]/pdf': ['', 'Next spring'], 'reports/funder/pdf': [`siteId=${ground.site}`, 'Lowmire Wood'], 'reports/handover/pdf': ['', 'Mist bench'], 'reports/landowner/pdf': [`standId=${donor?.standId}&asOf=${last}`, 'SG-01'],
+      'readings/compare/pdf': [`by=recipe&first=${ground.recipeId}&second=not+tried+yet`, 'Heel, talc'],
       'requests/[id]/note/pdf': ['', 'Thornber School'], 'requests/[id]/pick/pdf': ['', 'House A'], 'trace/pdf': [`donorTreeId=${donor?.id}`, 'Tray 1'],
       'treatments/pdf': [`what=all&from=2025-10-01&until=${last}`, 'Tray 8'], 'trips/[id]/cards/pdf': ['which=stuck', 'T20'], 'work-lists/[id]/pdf': ['paper=letter', 'H01'], 'workdays/[id]/pdf': ['', 'Lowmire Wood'],
     };

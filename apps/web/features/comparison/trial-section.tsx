@@ -6,29 +6,30 @@ import { RowLink } from '../../ui/row-link.tsx';
 import { Section } from '../../ui/section.tsx';
 import { Table } from '../../ui/table.tsx';
 import { groupName } from './group-name.ts';
+import { chosenSize, in100, inAll, isOfHormone, sizeSaid } from './trial-said.ts';
 
 interface TrialSectionProps {
   readonly layout: TrialLayout;
   readonly by: CompareBy;
-  /** The same with other dice; and as a table. */
+  /** The same with other dice; as a table; and on paper. */
   readonly again: string;
   readonly csv: string;
+  readonly pdf: string;
 }
 
 /** How to stick next year so that the question is answered: how many of each tree, in which order. Printed with the page. */
-export function TrialSection({ layout, by, again, csv }: TrialSectionProps) {
+export function TrialSection({ layout, by, again, csv, pdf }: TrialSectionProps) {
   const words = useMessages();
   const { trial: said, worked } = words.comparison;
   const t = useTranslations('comparison.trial');
   const names = { first: groupName(layout.first, by, words), second: groupName(layout.second, by, words) };
-  const isHormone = by === 'recipe' || by === 'hormone';
   return (
     <div id="trial">
       <Section heading={t('heading', names)} lead={by === 'place' ? said.leadPlace : said.lead}>
         {layout.blocks.length === 0 ? <p>{said.noTrees}</p> : (
           <>
             <TrialSizes layout={layout} />
-            {isHormone && <div className="mb-6"><Caution>{words.recipes.caution}</Caution></div>}
+            {isOfHormone(by) && <div className="mb-6"><Caution>{words.recipes.caution}</Caution></div>}
             <Table
               caption={said.order}
               rows={layout.blocks}
@@ -44,6 +45,8 @@ export function TrialSection({ layout, by, again, csv }: TrialSectionProps) {
               <HowWorked said={worked.trial} />
               <p className="not-on-paper flex flex-wrap gap-x-6">
                 <RowLink href={again}>{said.again}</RowLink>
+                <a href={pdf} className="inline-flex min-h-8 items-center underline">{said.print}</a>
+                <a href={`${pdf}&paper=letter`} className="inline-flex min-h-8 items-center underline">{said.printLetter}</a>
                 <a href={csv} className="inline-flex min-h-8 items-center underline">{said.csv}</a>
               </p>
             </div>
@@ -54,20 +57,14 @@ export function TrialSection({ layout, by, again, csv }: TrialSectionProps) {
   );
 }
 
-function TrialSizes({ layout: { usual, toFind, sizes, cuttingsEach, blocks } }: { layout: TrialLayout }) {
+function TrialSizes({ layout }: { layout: TrialLayout }) {
+  const { usual, sizes } = layout;
   const { comparison: { trial: said } } = useMessages();
   const t = useTranslations('comparison.trial');
   const { number } = useFormatter();
-  const chosen = sizes.find((size) => size.cuttingsEach === cuttingsEach) ?? sizes.at(-1);
-  const in100 = (share: number): number => Math.round(Math.abs(share) * 100);
-  const all = (each: number): number => each * 2 * blocks.length;
   return (
     <>
-      {chosen && (
-        <p className="mb-2 max-w-prose text-lg">
-          {t(cuttingsEach === null ? 'notEnough' : 'enough', { n: chosen.cuttingsEach, all: number(all(chosen.cuttingsEach)), points: in100(toFind), chance: in100(chosen.chance) })}
-        </p>
-      )}
+      {chosenSize(layout) && <p className="mb-2 max-w-prose text-lg">{sizeSaid(layout, t)}</p>}
       <p className="mb-4 max-w-prose text-ink-soft">{t('reckoned', { share: in100(usual.share), donors: usual.donors })}</p>
       <div className="mb-6 max-w-xl">
         <Table
@@ -76,7 +73,7 @@ function TrialSizes({ layout: { usual, toFind, sizes, cuttingsEach, blocks } }: 
           keyOf={(size) => String(size.cuttingsEach)}
           columns={[
             { head: said.each, isNumber: true, cell: (size) => number(size.cuttingsEach) },
-            { head: said.inAll, isNumber: true, cell: (size) => number(all(size.cuttingsEach)) },
+            { head: said.inAll, isNumber: true, cell: (size) => number(inAll(size.cuttingsEach, layout)) },
             { head: said.chance, isNumber: true, cell: ({ chance }) => t('of100', { chance: in100(chance) }) },
           ]}
         />

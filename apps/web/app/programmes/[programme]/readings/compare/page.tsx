@@ -55,7 +55,7 @@ export default async function ComparePage({ params, searchParams }: { params: Pr
         </CurvesPart>
       )}
       {layout && pair && (
-        <TrialSection layout={layout} by={asked.by} again={`${addressOf({ ...query, trial: pair.first, seed: String(asked.seed + 1) })}#trial`} csv={`${api('comparison', 'layout.csv')}${addressOf(trial ?? {})}`} />
+        <TrialSection layout={layout} by={asked.by} again={`${addressOf({ ...query, trial: pair.first, seed: String(asked.seed + 1) })}#trial`} csv={`${api('comparison', 'layout.csv')}${addressOf(trial ?? {})}`} pdf={`${pageOf(programme, 'readings', 'compare', 'pdf')}${addressOf(trial ?? {})}`} />
       )}
     </>
   );
