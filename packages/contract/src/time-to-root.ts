@@ -1,8 +1,12 @@
 import { z } from 'zod';
 import { GroupBy, ReadingFilter } from './reading.ts';
 
+/** What curves are told apart by: as funnels are, by a part of the recipe, or by the bench they were stuck on. These four may hold several species. */
+export const CurveBy = z.enum([...GroupBy.options, 'hormone', 'medium', 'wound', 'place']);
+export type CurveBy = z.infer<typeof CurveBy>;
+
 /** Never two species in one curve, unless somebody asks for all. */
-export const CurveQuery = ReadingFilter.extend({ by: GroupBy.default('taxon') });
+export const CurveQuery = ReadingFilter.extend({ by: CurveBy.default('taxon') });
 export type CurveQuery = z.infer<typeof CurveQuery>;
 
 const Share = z.number().min(0).max(1);

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { ComparedGroup, ComparisonQuery, ReadingFilter } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
-import { chosenStickings } from '../reading/chosen-stickings.queries.ts';
+import { chosenStickings, WHERE_STUCK } from '../reading/chosen-stickings.queries.ts';
 import { ARMS } from './arms.ts';
 
 /** Cuttings that share their arm and all else that is known of them. Null: not told. */
@@ -28,18 +28,6 @@ export interface ComparedRow extends Record<string, unknown> {
 interface TreeRow extends Record<string, unknown> {
   readonly label: string;
 }
-
-/** The place in which a sticking was stuck, its tray as it was filled then, and the bench on which the tray stood then. */
-const WHERE_STUCK = `
-       LEFT JOIN LATERAL (SELECT opening_place_id FROM batch WHERE programme_id = $1 AND sticking_id = s.id AND opening_entry_id = s.opening_entry_id LIMIT 1) b ON true
-       LEFT JOIN place stuck_in ON stuck_in.programme_id = $1 AND stuck_in.id = b.opening_place_id
-       LEFT JOIN LATERAL (
-         SELECT id FROM tray_filling WHERE programme_id = $1 AND place_id = stuck_in.id AND filled_on <= s.stuck_on ORDER BY filled_on DESC, id LIMIT 1) f ON true
-       LEFT JOIN LATERAL (
-         SELECT id, from_parent_id FROM place_move WHERE programme_id = $1 AND place_id = stuck_in.id AND moved_on > s.stuck_on ORDER BY moved_on, id LIMIT 1) moved ON true
-       LEFT JOIN place bench ON bench.programme_id = $1
-         AND bench.id = CASE WHEN stuck_in.kind <> 'tray' THEN stuck_in.id WHEN moved.id IS NOT NULL THEN moved.from_parent_id ELSE stuck_in.parent_id END
-       LEFT JOIN place house ON house.programme_id = $1 AND house.id = bench.parent_id`;
 
 @Injectable()
 export class ComparisonQueries {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { GroupBy, ReadingFilter } from '@sprigline/contract';
+import type { CurveBy, ReadingFilter } from '@sprigline/contract';
 import { type CuttingBatch, type CuttingMovement, followedCuttings, type FollowedCuttings, type Look } from '@sprigline/domain';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { AS_CORRECTED } from '../due/due-days.queries.ts';
@@ -56,7 +56,7 @@ const BOOKS = `
 @Injectable()
 export class FollowedQueries {
   /** One round trip. A sticking of which nothing was ever booked as cuttings is not among them. */
-  async of(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: GroupBy }): Promise<FollowedSticking[]> {
+  async of(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: CurveBy }): Promise<FollowedSticking[]> {
     return this.#read(sql, programmeId, filter, 'SELECT * FROM chosen');
   }
 
@@ -66,7 +66,7 @@ export class FollowedQueries {
     return only === undefined ? [] : this.#read(sql, programmeId, { by: 'taxon', ...(others.length === 0 && { taxonId: only }) }, NEWEST);
   }
 
-  async #read(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: GroupBy }, which: string): Promise<FollowedSticking[]> {
+  async #read(sql: UnitOfWork, programmeId: string, filter: ReadingFilter & { readonly by: CurveBy }, which: string): Promise<FollowedSticking[]> {
     const { text, values } = chosenStickings(programmeId, filter);
     const rows = await sql.rows<Row>(`WITH chosen AS MATERIALIZED (${text}), followed AS MATERIALIZED (${which}) ${BOOKS}`, values);
     return rows.map(({ batches, ...sticking }) => ({ ...sticking, followed: followedCuttings(batches.map(batchOf)) }));

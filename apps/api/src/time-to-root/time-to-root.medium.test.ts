@@ -2,15 +2,18 @@ import { describe, expect, test } from 'vitest';
 import { RootingCurves } from '@sprigline/contract';
 import { testApi } from '../../../../test/support/api.ts';
 import { Desk, nursery } from '../../../../test/support/nursery.ts';
-import { member, newId } from '../../../../test/support/people.ts';
+import { asOwner, member, newId } from '../../../../test/support/people.ts';
 
 const api = await testApi();
 const place = await nursery(api);
 const desk = new Desk(api, place);
+const recipeVersionId = newId();
+await asOwner(api, (sql) => sql.query(`INSERT INTO recipe_version (programme_id, id, recipe_id, version, made_on, hormone, hormone_ppm, hormone_form, medium)
+  SELECT programme_id, $1, recipe_id, 2, made_on, 'IBA', 8000, 'talc', 'Sand' FROM recipe_version WHERE id = $2`, [recipeVersionId, place.recipeVersionId]));
 
 // Twenty cuttings of each tree, stuck on 2025-10-02. Tug in week 10: the first has 8 with roots, the second 2. In week 20 the first has
 // 12, two are dead since; the second has 10. Then all that is left is called.
-const [first, second] = [await desk.stick(20), await desk.stick(20, { bundleId: place.bundles[1], placeId: place.trays[1] })];
+const [first, second] = [await desk.stick(20, { recipeVersionId }), await desk.stick(20, { recipeVersionId, bundleId: place.bundles[1], placeId: place.trays[1] })];
 const tug = (day: string, batchId: string, alive: number, rooted: number) => desk.entry(day, { kind: 'counted', batchId, alive, look: 'tug', rooted });
 await desk.write([
   tug('2025-12-11', first.batchId, 20, 8), tug('2025-12-11', second.batchId, 20, 2),
@@ -43,6 +46,11 @@ describe('how long cuttings take to root', () => {
     const { groups, difference } = await read('by=donor');
     expect(groups.map(({ name, rooted }) => [name, rooted])).toEqual([['CR-1', 12], ['CR-2', 10]]);
     expect(difference).toEqual({ kind: 'not-told', because: 'no-tree-in-two-groups' });
+  });
+
+  test.each([['hormone', 'iba 8000 talc', 'IBA 8000 ppm'], ['medium', 'sand', 'Sand'], ['wound', 'none', ''], ['place', place.bench, 'House 1 › Bench A']])('told apart by %s', async (by, key, name) => {
+    const { groups } = await read(`by=${by}`);
+    expect(groups.map((one) => [one.key, one.name, one.cuttings])).toEqual([[key, name, 40]]);
   });
 
   test('a filter chooses, and nothing chosen is no curve', async () => {

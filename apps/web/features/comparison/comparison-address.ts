@@ -1,4 +1,4 @@
-import { AllowFor, CompareBy, GroupBy } from '@sprigline/contract';
+import { AllowFor, CompareBy, CurveBy } from '@sprigline/contract';
 
 export type Search = Readonly<Record<string, string | string[] | undefined>>;
 
@@ -41,4 +41,4 @@ export const addressOf = (query: Readonly<Record<string, string>>): string => `?
 export const canBeLaidOut = (by: CompareBy): boolean => ['recipe', 'hormone', 'medium', 'wound', 'place'].includes(by);
 
 /** What curves over time are told apart by as well. */
-export const curvesBy = (by: CompareBy): GroupBy | undefined => GroupBy.options.find((one) => one === by);
+export const curvesBy = (by: CompareBy): CurveBy | undefined => CurveBy.options.find((one) => one === by);

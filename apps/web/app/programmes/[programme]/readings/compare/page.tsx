@@ -51,7 +51,7 @@ export default async function ComparePage({ params, searchParams }: { params: Pr
       {comparison.groups.length === 0 ? <p>{said.nothing}</p> : <ComparedParts comparison={comparison} query={query} csv={`${api('comparison.csv')}${addressOf(query)}`} isPartner={isPartner} />}
       {curves && curves.groups.length > 0 && (
         <CurvesPart difference={curves.difference}>
-          <RootingFigure curves={{ ...curves, groups: curves.groups.map((curve) => ({ ...curve, name: groupName({ ...curve, hormone: null }, asked.by, words) })) }} isNamed csv={`${api('time-to-root.csv')}${curveQuery}`} />
+          <RootingFigure curves={{ ...curves, groups: curves.groups.map((curve) => ({ ...curve, name: groupName(comparison.groups.find(({ key }) => key === curve.key) ?? { ...curve, hormone: null }, asked.by, words) })) }} isNamed csv={`${api('time-to-root.csv')}${curveQuery}`} />
         </CurvesPart>
       )}
       {layout && pair && (
