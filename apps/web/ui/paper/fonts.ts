@@ -1,16 +1,10 @@
-import { dirname, join } from 'node:path';
 import { Font } from '@react-pdf/renderer';
-
-// Found by the package's own name, wherever the installer put it. Asked of Node behind the bundler's back: it would
-// put a number of its own in the place of the path, and the letters are read from the disk.
-const { createRequire } = process.getBuiltinModule('node:module');
-const files = join(dirname(createRequire(import.meta.url).resolve('@fontsource/atkinson-hyperlegible-next/package.json')), 'files');
+import { fontFile } from './font-file.ts';
 
 const STYLES = [[400, 'normal'], [400, 'italic'], [700, 'normal'], [700, 'italic']] as const;
 
 function register(family: string, subset: string): string {
-  const fileOf = (weight: number, style: string) => join(files, `atkinson-hyperlegible-next-${subset}-${weight}-${style}.woff`);
-  Font.register({ family, fonts: STYLES.map(([fontWeight, fontStyle]) => ({ src: fileOf(fontWeight, fontStyle), fontWeight, fontStyle })) });
+  Font.register({ family, fonts: STYLES.map(([fontWeight, fontStyle]) => ({ src: fontFile(subset, fontWeight, fontStyle), fontWeight, fontStyle })) });
   return family;
 }
 
