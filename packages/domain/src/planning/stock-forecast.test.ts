@@ -61,6 +61,16 @@ describe('plants in pots ahead', () => {
     expect([old('cutting'), old('liner'), old('potted')]).toEqual([[0, 0], [0, 0], [30, 30]]);
   });
 
+  test('limits worked by hand: when nobody has told, the days of the prior are one rule, that may be wrong for all at once', () => {
+    // By day 455, in week 65, 7 of the 12 parts stand in pots, nine in ten of each. Of 100 each term by itself, as one sticking or tree, and for the prior.
+    const [told] = stockForecast([stay('cutting', 0, 0, 100)], [], { mean: 1, likeness: 0.2, plants: 20 }, 0, [455]);
+    const [share, end] = [(told?.expected ?? 0) / 90, 0.9];
+    const [when, whether, both] = [end ** 2 * share * (1 - share), share ** 2 * end * (1 - end), end * (1 - end) * share * (1 - share)];
+    const variance = 70 * when + 0.3 * 100 ** 2 * when + 100 ** 2 * when + 80 * whether + 0.2 * 100 ** 2 * whether + (100 ** 2 * whether) / 20 + 94 * both + 0.06 * 100 ** 2 * both;
+    expect(share).toBeCloseTo(7 / 12, 6);
+    expect(told).toMatchObject({ lower: expect.closeTo(Math.max(0, 52.5 - 1.2815515655 * Math.sqrt(variance)), 4), upper: expect.closeTo(Math.min(100, 52.5 + 1.2815515655 * Math.sqrt(variance)), 4) });
+  });
+
   test('the fewer trees have told, the wider', () => {
     const widthBy = (units: readonly string[]): number => {
       const past = units.flatMap((unit) => PAST.map((one) => ({ ...one, unit, plants: one.plants / units.length })));

@@ -13,13 +13,13 @@ describe('by how much what comes may differ, worked by hand', () => {
     expect(varianceOf([lot(6, 0.5, 0.5), lot(6, 0.5, 0.5, 'B')])).toBeCloseTo(2.4 + 3.6 + 1.8, 9);
   });
 
-  test('when twelve that all come do so, half of them by the day: by sticking, likeness 3/10', () => {
-    expect(varianceOf([lot(12, 0.5, 1)])).toBeCloseTo(2.1 + 10.8 + 1.8, 9);
-    expect(varianceOf([lot(6, 0.5, 1), lot(6, 0.5, 1, 'A', 100)])).toBeCloseTo(2.1 + 5.4 + 1.8, 9);
+  test('when twelve that all come do so, half of them by the day: by sticking, likeness 3/10; and 36 that the prior’s days are wrong for all', () => {
+    expect(varianceOf([lot(12, 0.5, 1)])).toBeCloseTo(2.1 + 10.8 + 36, 9);
+    expect(varianceOf([lot(6, 0.5, 1), lot(6, 0.5, 1, 'A', 100)])).toBeCloseTo(2.1 + 5.4 + 36, 9);
   });
 
   test('whether and when, a half each: 1/16 a plant for the one, the other, and both at once', () => {
-    expect(varianceOf([lot(12, 0.25, 0.5)])).toBeCloseTo(0.6 + 1.8 + 0.45 + (0.525 + 2.7 + 0.45) + (0.94 * 0.75 + 0.06 * 9), 9);
+    expect(varianceOf([lot(12, 0.25, 0.5)])).toBeCloseTo(0.6 + 1.8 + 0.45 + (0.525 + 2.7 + 9) + (0.94 * 0.75 + 0.06 * 9), 9);
   });
 
   test('what cannot come, and what has come, differs by nothing', () => {
@@ -39,8 +39,9 @@ describe('what the past has told, worked by hand', () => {
 
   test('so it is with stickings and when, told by those that moved on', () => {
     const past = [stay('A', 10, 'liner'), stay('A', 50, 'lost'), stay('A', 50, undefined), stay('A', 50, 'potted', { state: 'liner' })];
-    expect(varianceOf([lot(12, 0.5, 1)], past, prior)).toBeCloseTo(2.1 + 0.3 * 9 + 1.53, 9);
-    expect(varianceOf([lot(12, 0.5, 1, 'A', 100)], past, prior)).toBeCloseTo(2.1 + 0.3 * 45 + 1.53, 9);
+    // The prior’s ten days err as one: (7 + 100) x (6/20)^2.
+    expect(varianceOf([lot(12, 0.5, 1)], past, prior)).toBeCloseTo(2.1 + 0.3 * 9 + 9.63, 9);
+    expect(varianceOf([lot(12, 0.5, 1, 'A', 100)], past, prior)).toBeCloseTo(2.1 + 0.3 * 45 + 9.63, 9);
   });
 
   describe('five stickings tell themselves how alike plants move on: 8, 8, 2, 2, 5 of ten by the day by which half had', () => {

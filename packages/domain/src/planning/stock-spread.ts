@@ -34,7 +34,7 @@ const TIMING = { mean: 0.5, likeness: 0.3 };
  * both: the less of it is left to be wrong about.
  *
  * @param past stays of the same species, as far as they were known
- * @param prior counts as plants that fared each by itself
+ * @param prior counts as plants of which each came or not by itself; when they come is one rule, that holds for all or for none
  * @throws DomainError as `fitVaryingChance`
  *
  * Source: worked out here, of chances that vary between clusters and are exchangeable: the error is a sum over clusters of what is here
@@ -52,7 +52,7 @@ export function stockSpread(past: readonly DatedStay[], prior: Prior): (lots: re
     const ofWhen = parts.map(({ sticking, plants, byThen, inTheEnd }): Share => ({ of: sticking, plants, variance: inTheEnd ** 2 * byThen * (1 - byThen) }));
     const ofBoth = parts.map(({ sticking, plants, byThen, inTheEnd }): Share => ({ of: sticking, plants, variance: inTheEnd * (1 - inTheEnd) * byThen * (1 - byThen) }));
     return Math.sqrt(
-      varianceOf(ofWhether, whether, toldByTree, prior.plants) + varianceOf(ofWhen, when, toldBySticking, prior.plants) + varianceOf(ofBoth, whether * when, new Map(), Number.POSITIVE_INFINITY),
+      varianceOf(ofWhether, whether, toldByTree, prior.plants) + varianceOf(ofWhen, when, toldBySticking, prior.plants, prior.plants) + varianceOf(ofBoth, whether * when, new Map(), Number.POSITIVE_INFINITY),
     );
   };
 }
@@ -65,15 +65,15 @@ interface Share {
   readonly variance: number;
 }
 
-/** Of the sum over these plants less what was expected from `told`, plants of the past by tree or sticking, and a prior beside them. */
-function varianceOf(shares: readonly Share[], likeness: number, told: ReadonlyMap<string, number>, prior: number): number {
+/** Of the sum over these plants less what was expected from `told`, plants of the past by tree or sticking, and a prior beside them, `alike` of which err as one. */
+function varianceOf(shares: readonly Share[], likeness: number, told: ReadonlyMap<string, number>, prior: number, alike = 1): number {
   const here = new Map<string, number>();
   for (const { of, plants, variance } of shares) here.set(of, (here.get(of) ?? 0) + plants * Math.sqrt(variance));
   const [all, past] = [sumOf(here.values()), sumOf(told.values())];
   const weight = past + prior;
   const together = sumOf([...new Set([...here.keys(), ...told.keys()])].map((of) => ((here.get(of) ?? 0) - (all * (told.get(of) ?? 0)) / weight) ** 2));
   const alone = sumOf(shares.map(({ plants, variance }) => plants * variance));
-  const ofPast = prior === Number.POSITIVE_INFINITY ? 0 : (((1 - likeness) * past + prior) * (all / weight) ** 2);
+  const ofPast = prior === Number.POSITIVE_INFINITY ? 0 : (((1 - likeness) * past + prior * alike) * (all / weight) ** 2);
   return (1 - likeness) * alone + likeness * together + ofPast;
 }
 
