@@ -11,7 +11,7 @@ type RunOnly = typeof ALL | typeof AS_SEEN;
 const SCREENS = [
   '', '/due', '/news', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
   '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/compare', '/readings/compare?season=2025', '/readings/sites', '/readings/donors-at-risk', '/readings/leave-or-call', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite',
-  '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new',
+  '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new', '/labels', '/labels/printer',
   '/requests', '/requests/new', '/plans', '/plans/new', '/workdays', '/workdays/new',
   '/treatments', '/scan', '/scan/many', '/without-label', '/places/walk', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];
@@ -21,6 +21,7 @@ const ABOUT_ONE = [
   ['/batches', /\/batches\/[0-9a-f-]{36}$/, ['/relabel']], ['/donor-trees', /\/donor-trees\/[0-9a-f-]{36}$/], ['/stands', /\/stands\/[0-9a-f-]{36}$/], ['/trips', /\/trips\/[0-9a-f-]{36}$/],
   ['/requests', /\/requests\/[0-9a-f-]{36}$/], ['/plans', /\/plans\/[0-9a-f-]{36}$/, ['/edit', '/targets/new']], ['/workdays', /\/workdays\/[0-9a-f-]{36}$/], ['/recipes', /\/recipes\/[0-9a-f-]{36}$/], ['/sites', /\/sites\/[0-9a-f-]{36}$/], ['/readings', /\/readings\/stands\//], ['/readings', /\/readings\/species\//], ['/readings', /\/readings\/seasons\//], ['/readings/sites', /\/readings\/sites\/./], ['', /\/round$/],
   ['/places', /\/places\/[0-9a-f-]{36}$/, ['/climate', '/incidents/new']], ['/work-lists', /\/work-lists\/[0-9a-f-]{36}$/, ['/type']],
+  ['/labels', /\/labels\/rolls\/[0-9a-f-]{36}$/], ['/batches', /\/batches\/[0-9a-f-]{36}$/],
 ] as const;
 
 const WIDE = { width: 1280, height: 900 };

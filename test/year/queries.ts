@@ -31,7 +31,7 @@ const LEFT_OUT = new Set(['after']);
 /** Routes that answer nothing unless they are told what about. */
 const NEEDED: Readonly<Record<string, readonly string[]>> = {
   'trace': ['batchId'], 'trace.csv': ['batchId'], 'trips/last-cuts': ['standId', 'on'], 'reports/landowner': ['standId'], 'reports/landowner.csv': ['standId'],
-  'readings/comparison/layout': ['first', 'second'], 'readings/comparison/layout.csv': ['first', 'second'],
+  'labels': ['of', 'placeId'], 'readings/comparison/layout': ['first', 'second'], 'readings/comparison/layout.csv': ['first', 'second'],
 };
 
 const lastPart = (path: string): string => path.split('/').slice(3).join('/');

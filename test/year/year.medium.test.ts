@@ -187,7 +187,7 @@ describe('nobody without the grant is told an exact place', () => {
     const [donor, last] = [ground.donors[0], '2027-09-18'];
     /** What is asked for, and a word that stands on it. */
     const asked: Readonly<Record<string, readonly [query: string, word: string]>> = {
-      'plans/[id]/pdf': ['', 'Next spring'], 'reports/funder/pdf': [`siteId=${ground.site}`, 'Lowmire Wood'], 'reports/handover/pdf': ['', 'Mist bench'], 'reports/landowner/pdf': [`standId=${donor?.standId}&asOf=${last}`, 'SG-01'],
+      'labels/pdf': [`of=donorTrees&standId=${donor?.standId}`, 'SG-01'], 'labels/printer/pdf': ['', 'Line up the printer'], 'plans/[id]/pdf': ['', 'Next spring'], 'reports/funder/pdf': [`siteId=${ground.site}`, 'Lowmire Wood'], 'reports/handover/pdf': ['', 'Mist bench'], 'reports/landowner/pdf': [`standId=${donor?.standId}&asOf=${last}`, 'SG-01'],
       'readings/compare/pdf': [`by=recipe&first=${ground.recipeId}&second=not+tried+yet`, 'Heel, talc'],
       'requests/[id]/note/pdf': ['', 'Thornber School'], 'requests/[id]/pick/pdf': ['', 'House A'], 'trace/pdf': [`donorTreeId=${donor?.id}`, 'Tray 1'],
       'treatments/pdf': [`what=all&from=2025-10-01&until=${last}`, 'Tray 8'], 'trips/[id]/cards/pdf': ['which=stuck', 'T20'], 'work-lists/[id]/pdf': ['paper=letter', 'H01'], 'workdays/[id]/pdf': ['', 'Lowmire Wood'],
@@ -196,6 +196,7 @@ describe('nobody without the grant is told an exact place', () => {
     beforeAll(async () => {
       // Of the school's request all has gone: what is picked is asked of one that is open.
       const open = await diary.make<{ id: string }>('requests', { partnerId: ground.school.id, taxonId: ground.taxonId, stage: 'potted', plants: 12, askedOn: diary.today });
+      await diary.ask('POST', 'labels/missing', { of: 'donorTrees', standId: donor?.standId ?? '' });
       paper = await paperFrom(diary.api, { ...known, 'requests/[id]/pick/pdf': open.id });
     });
     afterAll(() => paper.stop());

@@ -21,6 +21,8 @@ export async function workTheAutumn(owner, records) {
   await pottedUnderGlass(owner);
   // A sheet for the next potting day, printed and not typed back yet.
   await owner.add('work-lists', { kind: 'pottingUp', asked: {} });
+  // Labels for what will be stuck and potted next: on nothing yet.
+  await owner.add('label-rolls', { name: 'Potting shed, first roll', n: 24 });
 }
 
 /** @param {Client} owner @param {Records} records */

@@ -14,6 +14,7 @@ import holds from './en/holds.json' with { type: 'json' };
 import home from './en/home.json' with { type: 'json' };
 import imports from './en/imports.json' with { type: 'json' };
 import incidents from './en/incidents.json' with { type: 'json' };
+import labels from './en/labels.json' with { type: 'json' };
 import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
 import keys from './en/keys.json' with { type: 'json' };
@@ -74,6 +75,7 @@ export const messages = {
   news,
   origins,
   keys,
+  labels,
   ours,
   outbox,
   partners,

@@ -1,4 +1,4 @@
-import { Readable } from 'node:stream';
+import type { Readable } from 'node:stream';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import { layoutOf } from './label-layout.ts';

@@ -5,7 +5,7 @@ import { ButtonLink } from '../../ui/button-link.tsx';
 
 /** What can be done with a place: everybody walks it, the desk arranges it. */
 export function PlaceActs({ programme, place, isDesk }: { programme: string; place: Place; isDesk: boolean }) {
-  const { places: said, treatments, climate, lostLabel } = useMessages();
+  const { places: said, climate, labels, lostLabel, treatments } = useMessages();
   const to = (...parts: string[]) => pageOf(programme, 'places', place.id, ...parts);
   const isSite = place.kind === 'site' || place.kind === 'plot';
   return (
@@ -13,6 +13,7 @@ export function PlaceActs({ programme, place, isDesk }: { programme: string; pla
       <ButtonLink href={to('round')}>{said.startRound}</ButtonLink>
       {isSite && <ButtonLink look="quiet" href={to('check')}>{said.checkAll}</ButtonLink>}
       <ButtonLink look="quiet" href={`${pageOf(programme, 'treatments', 'new')}?placeId=${place.id}`}>{treatments.add}</ButtonLink>
+      <ButtonLink look="quiet" href={`${pageOf(programme, 'labels', 'print')}?of=batches&placeId=${place.id}`}>{labels.print}</ButtonLink>
       {!isSite && <ButtonLink look="quiet" href={to('climate')}>{climate.open}</ButtonLink>}
       <ButtonLink look="quiet" href={`${pageOf(programme, 'without-label')}?placeId=${place.id}`}>{lostLabel.title}</ButtonLink>
       {isDesk && !isSite && (

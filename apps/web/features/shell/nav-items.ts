@@ -2,7 +2,7 @@ import type { Role } from '@sprigline/contract';
 
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
-  | 'bench' | 'holds' | 'sites' | 'workLists' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
+  | 'bench' | 'holds' | 'sites' | 'workLists' | 'labels' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
   | 'settings' | 'due' | 'requests' | 'workdays' | 'compare' | 'trace' | 'reports' | 'treatments' | 'plans' | 'scan';
 
 export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
@@ -37,6 +37,7 @@ const GROUPS: readonly NavGroup[] = [
     name: 'paper',
     items: [
       { name: 'workLists', path: ['work-lists'] },
+      { name: 'labels', path: ['labels'] },
       { name: 'workdays', path: ['workdays'] },
       { name: 'requests', path: ['requests'] },
       { name: 'reports', path: ['reports'] },
