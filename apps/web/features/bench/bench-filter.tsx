@@ -3,7 +3,7 @@ import { useMessages } from 'next-intl';
 import { buttonClass } from '../../ui/button-class.ts';
 import type { Choice } from '../../ui/form/choice-field.tsx';
 import { INPUT } from '../../ui/form/input-class.ts';
-import { MARK } from '../../ui/form/choice-group.tsx';
+import { MARK } from '../../ui/form/plate.ts';
 
 export interface BenchSearch {
   readonly placeId?: string;

@@ -2,7 +2,7 @@ import type { LabelLine } from '@sprigline/contract';
 import { shownLabelCode } from '@sprigline/domain';
 import { useMessages, useTranslations } from 'next-intl';
 import { pageOf } from '../../lib/page-address.ts';
-import { MARK } from '../../ui/form/choice-group.tsx';
+import { MARK } from '../../ui/form/plate.ts';
 import { RowLink } from '../../ui/row-link.tsx';
 import { Species } from '../../ui/species.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -17,7 +17,7 @@ export function LabelTable({ programme, lines, isTickable }: { programme: string
   const t = useTranslations('labels');
   const what = (line: LabelLine) => {
     const { title, more } = labelSays({ ...line, taxon: null }, { t: t as never, stages: words.stage });
-    return <><RowLink href={pageOf(programme, PAGES[line.is], line.id)}>{title ?? line.path.at(-1)}</RowLink> <span className="block text-sm text-ink-soft">{line.taxon && <><Species name={line.taxon} /> </>}{more.join(', ')}</span></>;
+    return <><RowLink href={pageOf(programme, PAGES[line.is], line.id)}>{title ?? line.path.at(-1)}</RowLink> <span className="block text-sm text-ink-soft">{line.taxon && <Species name={line.taxon} />}{line.taxon && more.length > 0 && ', '}{more.join(', ')}</span></>;
   };
   return (
     <Table

@@ -1,6 +1,6 @@
 import { useMessages, useTranslations } from 'next-intl';
 import { pageOf } from '../../lib/page-address.ts';
-import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
+import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { INPUT } from '../../ui/form/input-class.ts';
 import { PlainSelect } from '../../ui/form/plain-select.tsx';
 import { RowLink } from '../../ui/row-link.tsx';

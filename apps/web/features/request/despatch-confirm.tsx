@@ -1,7 +1,7 @@
 'use client';
 
 import { useContext } from 'react';
-import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
+import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { FormContext } from '../../ui/form/form-context.ts';
 
 const MAY_CONFIRM = ['/problems/entry/looks-wrong', '/problems/entry/breaks-later-ones'];

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
 import { WORKDAY_COOKIE, WORKDAY_KEPT_S } from '../../lib/workday-cookie.ts';
 import { buttonClass } from '../../ui/button-class.ts';
-import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
+import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { INPUT } from '../../ui/form/input-class.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import type { RoundProps } from './round-screen.tsx';

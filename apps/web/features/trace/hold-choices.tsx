@@ -1,6 +1,6 @@
 import type { Trace } from '@sprigline/contract';
 import { useMessages, useTranslations } from 'next-intl';
-import { MARK, PLATE } from '../../ui/form/choice-group.tsx';
+import { MARK, PLATE } from '../../ui/form/plate.ts';
 
 /** Most batches that one entry can name. */
 export const MOST_HELD = 2_000;

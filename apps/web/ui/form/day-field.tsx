@@ -4,7 +4,8 @@ import { useTranslations } from 'next-intl';
 import { type ReactNode, useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
 
-import { ChoiceGroup, MARK, PLATE } from './choice-group.tsx';
+import { ChoiceGroup } from './choice-group.tsx';
+import { MARK, PLATE } from './plate.ts';
 import { describedBy, useField } from './form-context.ts';
 import { INPUT } from './input-class.ts';
 

@@ -3,7 +3,8 @@
 import { useTranslations } from 'next-intl';
 import type { ReactNode } from 'react';
 import type { Choice } from './choice-field.tsx';
-import { ChoiceGroup, MARK, PLATE } from './choice-group.tsx';
+import { ChoiceGroup } from './choice-group.tsx';
+import { MARK, PLATE } from './plate.ts';
 import { describedBy, useField } from './form-context.ts';
 
 interface RadioFieldProps {

@@ -2,7 +2,8 @@
 
 import { type ReactNode, useContext } from 'react';
 import type { Choice } from './choice-field.tsx';
-import { ChoiceGroup, MARK, PLATE } from './choice-group.tsx';
+import { ChoiceGroup } from './choice-group.tsx';
+import { MARK, PLATE } from './plate.ts';
 import { describedBy, FormContext, useField } from './form-context.ts';
 
 interface SeveralFieldProps {

@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { MARK, PLATE } from './choice-group.tsx';
+import { MARK, PLATE } from './plate.ts';
 import { useField } from './form-context.ts';
 
 /** A yes or no. */

@@ -3,7 +3,7 @@
 import type { EntryProblem } from '@sprigline/contract';
 import { useTranslations } from 'next-intl';
 import { useContext } from 'react';
-import { MARK, PLATE } from '../form/choice-group.tsx';
+import { MARK, PLATE } from '../form/plate.ts';
 import { FormContext } from '../form/form-context.ts';
 import { Doubts } from './doubts.tsx';
 

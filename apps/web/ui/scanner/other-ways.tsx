@@ -1,6 +1,6 @@
 import { type ChangeEvent, useEffect, useState } from 'react';
 import { buttonClass } from '../button-class.ts';
-import { MARK } from '../form/choice-group.tsx';
+import { MARK } from '../form/plate.ts';
 import { beep, isSoundOn, keepSound } from './beep.ts';
 import { nearestToMiddle } from './code-seen.ts';
 import { codeReader } from './code-reader.ts';
