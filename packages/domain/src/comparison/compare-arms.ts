@@ -73,7 +73,7 @@ function isHalfDecided(rows: readonly ArmRow[]): boolean {
 
 function withinTrees(first: readonly TreeRow[], second: readonly TreeRow[], confidence: number): ArmDifference | undefined {
   const [one, two] = [byTree(first), byTree(second)];
-  const strata = [...one].flatMap(([donor, rows]): TwoByTwo[] => (two.has(donor) ? [{ first: endsOf(rows), second: endsOf(two.get(donor) ?? []) }] : []));
+  const strata = [...one].flatMap(([donor, rows]): TwoByTwo[] => (two.has(donor) ? [{ first: endsOf(rows), second: endsOf(two.get(donor)!) }] : []));
   const [only, ...more] = strata.filter(tells);
   if (!only) return undefined;
   if (more.length === 0) {
@@ -83,8 +83,7 @@ function withinTrees(first: readonly TreeRow[], second: readonly TreeRow[], conf
   }
   const { oddsRatio: ratio, lower, upper, chance, tellingStrata } = mantelHaenszel(strata, { confidence });
   const { by, difference, lower: least, upper: most } = commonDifference(strata, confidence);
-  const limits = lower === undefined || upper === undefined ? {} : { lower, upper };
-  return { by: 'within-trees', difference: { difference, lower: least, upper: most }, limitsBy: by === 'strata' ? 'donors' : 'plants', odds: { ratio, ...limits }, chance, donors: tellingStrata };
+  return { by: 'within-trees', difference: { difference, lower: least, upper: most }, limitsBy: by === 'strata' ? 'donors' : 'plants', odds: { ratio, ...(lower !== undefined && upper !== undefined && { lower, upper }) }, chance, donors: tellingStrata };
 }
 
 function betweenTrees(first: readonly TreeRow[], second: readonly TreeRow[], confidence: number): ArmDifference {
@@ -101,8 +100,8 @@ function allowingFor(first: readonly TreeRow[], second: readonly TreeRow[], conf
   if (!term) return undefined;
   const { successes, plants } = added(outcomesOf(second));
   const share = successes / plants;
-  // Nothing to be moved where all or none did it; a limit of the odds may be infinite.
-  const more = (odds: number): number => (share === 0 || share === 1 ? 0 : 1 / (1 + (1 - share) / (share * odds)) - share);
+  // Where all or none did it there was no term; a limit of the odds may be infinite, or nothing.
+  const more = (odds: number): number => 1 / (1 + (1 - share) / (share * odds)) - share;
   const difference = { difference: more(term.oddsRatio), lower: more(term.lower), upper: more(term.upper) };
   return { by: 'allowing-for', difference, limitsBy: 'donors', donors: new Set([...first, ...second].map(({ donor }) => donor)).size, ...told(term) };
 }

@@ -63,7 +63,7 @@ describe('Fisher’s exact test', () => {
     }), { numRuns: 60 });
   });
 
-  test.each([[table(0, 0, 3, 1)], [table(2, 0, 3, 0)], [table(-1, 2, 3, 4)], [table(1.5, 2, 3, 4)]])('no answer is a refusal', (one) => expect(() => fisherExact(one)).toThrow(expect.objectContaining({ code: expect.stringMatching(/^(comparison\/nothing|survival\/not-a-count)/) })));
+  test.each([[table(0, 0, 3, 1)], [table(3, 1, 0, 0)], [table(2, 0, 3, 0)], [table(0, 2, 0, 3)], [table(-1, 2, 3, 4)], [table(1.5, 2, 3, 4)]])('no answer is a refusal', (one) => expect(() => fisherExact(one)).toThrow(expect.objectContaining({ code: expect.stringMatching(/^(comparison\/nothing|survival\/not-a-count)/) })));
 });
 
 describe('Cochran-Mantel-Haenszel', () => {

@@ -36,6 +36,14 @@ describe('the common difference', () => {
     expect(found.lower).toBeCloseTo(0.4 - T_4 * Math.sqrt(1.7 / 20), 10);
   });
 
+  test('of trees of other sizes weighs them, and trees that are all alike leave plants to be sure by', () => {
+    // As above with twice the plants of the first: weights 2, 1, 1, 1, 1, gaps 2, 1, 0, -1/2, 1/2, mean 1/2; what is left 1, 1/2, -1/2, -1, 0.
+    const found = commonDifference([table(4, 4, 0, 4), table(2, 2, 0, 2), table(1, 2, 1, 2), table(0, 2, 1, 2), table(2, 2, 1, 2)]);
+    expect(found).toMatchObject({ by: 'strata', difference: expect.closeTo(1 / 2, 12) });
+    expect(found.lower).toBeCloseTo(0.5 - (T_4 * Math.sqrt((5 / 4) * 2.5)) / 6, 10);
+    expect(commonDifference(Array.from({ length: 5 }, () => table(5, 10, 3, 10)))).toMatchObject({ by: 'plants', strata: 5, difference: expect.closeTo(0.2, 12) });
+  });
+
   test('turns round with its groups, keeps to what a difference can be, and needs no stratum of one group', () => {
     fc.assert(fc.property(tables, (strata) => {
       const [there, back] = [commonDifference(strata), commonDifference(strata.map(({ first, second }) => ({ first: second, second: first })))];
@@ -44,12 +52,12 @@ describe('the common difference', () => {
       expect(there.lower).toBeGreaterThanOrEqual(-1);
       expect(there.lower).toBeLessThanOrEqual(there.difference + 1e-12);
       expect(there.upper).toBeGreaterThanOrEqual(there.difference - 1e-12);
-      expect(commonDifference([...strata, table(0, 0, 3, 9)])).toEqual(there);
+      expect(commonDifference([...strata, table(0, 0, 3, 9), table(2, 5, 0, 0)])).toEqual(there);
     }));
   });
 
   test('of all against none has limits all the same', () => expect(commonDifference([table(5, 5, 0, 5)])).toMatchObject({ difference: 1, lower: expect.closeTo(0.3855, 3), upper: 1 }));
-  test('a stratum of one group tells nothing then either', () => expect(commonDifference([table(0, 1, 1, 1), table(0, 0, 3, 9)])).toEqual(commonDifference([table(0, 1, 1, 1)])));
+  test('a stratum of one group tells nothing then either', () => expect(commonDifference([table(0, 1, 1, 1), table(0, 0, 3, 9), table(2, 5, 0, 0)])).toEqual(commonDifference([table(0, 1, 1, 1)])));
   test('of nothing is refused', () => expect(() => commonDifference([table(5, 5, 5, 5)])).toThrow(expect.objectContaining({ code: 'comparison/nothing-to-compare' })));
 });
 

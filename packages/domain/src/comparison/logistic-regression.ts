@@ -112,7 +112,7 @@ function refuseUnlessTerms(rows: readonly LogisticRow[]): void {
 }
 
 function fitted(rows: readonly LogisticRow[]): { estimates: number[]; inverse: number[][]; iterations: number } {
-  let estimates = Array.from({ length: (rows[0]?.terms.length ?? 0) + 1 }, () => 0);
+  let estimates = [0, ...rows[0]!.terms.map(() => 0)];
   for (let round = 1; round <= MOST_ROUNDS; round += 1) {
     const { information, score } = informationAt(rows, estimates);
     const inverse = inverseOf(information);

@@ -31,7 +31,29 @@ describe('a comparison', () => {
     expect(trialVerdict(SOUND.map(({ team: _, ...row }) => row)).unknown).toEqual(['team']);
   });
 
-  test('needs two arms', () => expect(trialVerdict(SOUND.slice(0, 6))).toMatchObject({ mayCompare: false, advice: ['stick-both'] }));
+  test('told of nine plants in ten is told; of fewer it may hide anything, and nothing is said of the rest', () => {
+    const told = (of: number) => trialVerdict(Array.from({ length: 20 }, (_, at) => ({ arm: at % 2 === 0 ? 'talc' : 'dip', plants: 1, ...(at < of && { bench: at % 2 === 0 ? 'north' : 'south' }) })), ['bench']);
+    expect(told(18)).toMatchObject({ unknown: [], mixedUpWith: ['bench'], mayCompare: false });
+    expect(told(17)).toMatchObject({ unknown: ['bench'], mixedUpWith: [], mayCompare: true });
+  });
+
+  test('half of the plants on what both arms share is enough, fewer are not, and the worst is named first', () => {
+    // Of ten plants so many are of a tree in both arms, the others of one tree each.
+    const shared = (plants: number): TrialRow[] => ['talc', 'dip'].flatMap((arm) => [{ arm, plants, donor: 'both', bench: arm }, { arm, plants: 10 - plants, donor: arm, bench: arm }]);
+    expect(trialVerdict(shared(5), ['donor'])).toMatchObject({ mayCompare: true, compare: 'within-donors' });
+    expect(trialVerdict(shared(4), ['donor'])).toMatchObject({ mayCompare: false, compare: 'between-donors', mixedUpWith: ['donor'] });
+    expect(trialVerdict(shared(4), ['donor', 'bench'])).toMatchObject({ mixedUpWith: ['bench', 'donor'], advice: ['both-on-each-bench', 'each-donor-in-both'] });
+  });
+
+  test('one arm of many trees does not make up for another of one', () => {
+    const rows = ['1', '2', '3', '4', '5', '6'].map((donor) => ({ arm: 'talc', plants: 5, donor })).concat({ arm: 'dip', plants: 30, donor: '7' });
+    expect(trialVerdict(rows, ['donor'])).toMatchObject({ mayCompare: false, mixedUpWith: ['donor'] });
+  });
+
+  test('needs two arms, and then is mixed up with nothing', () => {
+    for (const rows of [SOUND.slice(0, 6), []]) expect(trialVerdict(rows)).toMatchObject({ mayCompare: false, mixedUpWith: [], advice: ['stick-both'] });
+    expect(trialVerdict([])).toMatchObject({ unknown: [], compare: 'between-donors' });
+  });
 
   test('does not depend on names or order, and empty groups say nothing', () => {
     const rows = fc.array(fc.record({ arm: fc.constantFrom('a', 'b'), plants: fc.integer({ min: 1, max: 9 }), donor: fc.constantFrom('1', '2', '3'), tray: fc.constantFrom('1', '2', '3', '4'), bench: fc.constantFrom('1', '2'), day: fc.constantFrom('1', '2'), team: fc.constantFrom('1', '2') }), { minLength: 1, maxLength: 20 });

@@ -66,11 +66,11 @@ function isMixedUp(rows: readonly TrialRow[], nuisance: Nuisance): boolean {
   return [...levels.values()].some((own) => new Set(own.map((row) => row[nuisance])).size < ENOUGH[nuisance]);
 }
 
-/** Share of the plants that stand in levels of the nuisance which hold more than one arm. */
+/** Share of the plants, of which some are told, that stand in levels of the nuisance which hold more than one arm. */
 function sharedPart(rows: readonly TrialRow[], nuisance: Nuisance): number {
   const told = toldOf(rows, nuisance);
   const shared = [...groupedBy(told, (row) => row[nuisance]).values()].filter((level) => new Set(level.map(({ arm }) => arm)).size > 1);
-  return told.length === 0 ? 0 : plantsOf(shared.flat()) / plantsOf(told);
+  return plantsOf(shared.flat()) / plantsOf(told);
 }
 
 const toldOf = (rows: readonly TrialRow[], nuisance: Nuisance): readonly TrialRow[] => rows.filter((row) => row[nuisance] !== undefined);
