@@ -61,6 +61,17 @@ describe('a planting layout', () => {
   test('one of each has no copies; not as many plants as positions is refused', () => {
     expect(plantingLayout(donorsOf(1, 1, 1, 1), gridOf(2, 2), diceOf(1)).nearest).toBe(Number.POSITIVE_INFINITY);
     expect(() => plantingLayout(donorsOf(3), gridOf(2, 2), diceOf(1))).toThrow(expect.objectContaining({ code: 'layout/not-as-many' }));
+    expect(() => plantingLayout(donorsOf(1.5, 2.5), gridOf(2, 2), diceOf(1))).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
+    for (const odd of [{ x: Number.NaN, y: 0 }, { x: 0, y: Number.POSITIVE_INFINITY }]) expect(() => plantingLayout(donorsOf(2), [{ x: 0, y: 0 }, odd], diceOf(1))).toThrow(expect.objectContaining({ code: 'numbers/not-a-size' }));
+  });
+
+  test('worked by hand: each donor is told at the position as it came, whatever order it came in', () => {
+    // Two pairs of far and near: copies stand on either side of the gap.
+    const { donors, nearest, pairs, bound } = plantingLayout(donorsOf(2, 2), [{ x: 10, y: 0 }, { x: 1, y: 0 }, { x: 0, y: 0 }, { x: 11, y: 0 }], diceOf(1));
+    expect(donors[0]).not.toBe(donors[3]);
+    expect(donors[1]).not.toBe(donors[2]);
+    expect(nearest).toBeGreaterThanOrEqual(9);
+    expect([pairs, bound]).toEqual([nearest === 10 ? 2 : 1, 11]);
   });
 });
 
@@ -115,17 +126,38 @@ describe('a card deal', () => {
       const { crates, cratesApart, mostShared } = cardDeal(donorsOf(...counts), size, diceOf(seed));
       const gaps = crates.flatMap(({ donors }, one) => crates.flatMap((other, at) => (at > one && other.donors.some((donor) => donors.includes(donor)) ? [at - one] : [])));
       expect(cratesApart).toBe(Math.min(Number.POSITIVE_INFINITY, ...gaps));
-      expect(mostShared > 0).toBe(cratesApart === 1);
+      expect(mostShared).toBe(Math.max(...crates.map(({ donors }, at) => donors.filter((donor) => crates[at + 1]?.donors.includes(donor)).length)));
     }));
     // Twelve crates, three plants of each of eight trees: in strides of five around the table they lie two crates apart.
     expect(cardDeal(donorsOf(3, 3, 3, 3, 3, 3, 3, 3), 2, diceOf(2)).cratesApart).toBeGreaterThanOrEqual(2);
     expect(cardDeal(donorsOf(2, 2, 2, 2, 2), 2, diceOf(2)).cratesApart).toBe(2);
+  });
+  test('a crate carries one plant at least, and plants are whole', () => {
+    expect(cardDeal(donorsOf(1, 1, 1), 1, diceOf(1)).crates).toHaveLength(3);
+    for (const [n, size] of [[1, 0], [1, 1.5], [1, -1], [1.5, 4], [-1, 4]] as const) expect(() => cardDeal(donorsOf(n, 2), size, diceOf(1))).toThrow(expect.objectContaining({ code: 'survival/not-a-count' }));
+  });
+  test('one of each tree never meets a copy, and which stand in the first crate is for the dice', () => {
+    expect(cardDeal(donorsOf(1, 1, 1, 1), 2, diceOf(1))).toMatchObject({ mostShared: 0, cratesApart: Number.POSITIVE_INFINITY });
+    expect(new Set([1, 2, 3, 4, 5, 6].map((seed) => [...cardDeal(donorsOf(1, 1, 1, 1), 2, diceOf(seed)).crates[0]!.donors].sort().join())).size).toBeGreaterThan(2);
+  });
+  test('strides around the table, worked by hand: seven crates, three plants of each tree, two or three apart', () => {
+    // Strides of 2 lay them at 0, 2, 4 of seven: two apart, and three around the end.
+    for (const seed of [1, 2, 3]) expect(cardDeal(donorsOf(3, 3, 3, 3, 3, 3, 3), 3, diceOf(seed))).toMatchObject({ cratesApart: 2, mostShared: 0 });
+    // Two plants of each tree in five crates: strides of 2 as well.
+    expect(cardDeal(donorsOf(2, 2, 2, 2, 2), 2, diceOf(4)).mostShared).toBe(0);
   });
   test('nothing to deal is refused', () => expect(() => cardDeal(donorsOf(0), 5, diceOf(1))).toThrow(expect.objectContaining({ code: 'survival/no-plants' })));
 });
 
 describe('even contributions', () => {
   test('worked by hand: of 3, 10 and 20 twenty are wanted', () => expect([...evenCounts(donorsOf(3, 10, 20), 20).values()]).toEqual([3, 8, 9]));
+  test('worked by hand: none are wanted, all are; the odd one comes from the tree with most, of equal ones from the first', () => {
+    const of = (counts: readonly number[], wanted: number) => [...evenCounts(donorsOf(...counts), wanted).values()];
+    expect([of([3, 10], 0), of([3, 10], 13), of([4, 5, 9], 7), of([5, 5, 2], 7), of([0, 0], 0)]).toEqual([[0, 0], [3, 10], [2, 2, 3], [3, 2, 2], [0, 0]]);
+  });
+  test.each([[[3, 4], 8, 'diversity/more-than-there-are'], [[3, 4], 1.5, 'survival/not-a-count'], [[3, 4], -1, 'survival/not-a-count'], [[3, 1.5], 2, 'survival/not-a-count']])('of %j, %d are refused', (counts, wanted, code) => {
+    expect(() => evenCounts(donorsOf(...counts), wanted)).toThrow(expect.objectContaining({ code }));
+  });
   test('take what is wanted, never more than is there, and nobody who could give has two less than another', () => {
     fc.assert(fc.property(fc.array(fc.nat(30), { minLength: 1, maxLength: 10 }), fc.double({ min: 0, max: 1, noNaN: true }), (counts, part) => {
       const wanted = Math.floor(sum(counts) * part);
