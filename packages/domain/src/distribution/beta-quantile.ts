@@ -15,7 +15,6 @@ import { betaShare } from './beta-share.ts';
  */
 export function betaQuantile(share: number, a: number, b: number): number {
   if (!(share >= 0 && share <= 1)) throw new DomainError('numbers/not-a-share', 'a share lies between 0 and 1', { share });
-  if (share === 0 || share === 1) return share;
   const half = betaShare(0.5, a, b);
   if (share > half) return 1 - halved((x) => 1 - betaShare(x, b, a) > share);
   return halved((x) => betaShare(x, a, b) < share);
@@ -26,8 +25,7 @@ function halved(isBelow: (x: number) => boolean): number {
   let below = 0;
   let above = 0.5;
   for (;;) {
-    // Towards 0 the steps are taken in the exponent, else a point of 1e-12 would have no digits.
-    const middle = below > 0 && above / below > 2 ? Math.sqrt(below * above) : below === 0 && above > 1e-290 ? above / 16 : (below + above) / 2;
+    const middle = (below + above) / 2;
     if (!(middle > below && middle < above)) return middle;
     if (isBelow(middle)) below = middle;
     else above = middle;

@@ -25,12 +25,14 @@ describe('the lattice that positions lie on', () => {
 
   test('a single row, a single place, and none', () => {
     expect(latticeOf([at(3, 1), at(6, 1)])).toEqual({ steps: [{ a: 0, b: 0 }, { a: 1, b: 0 }], along: at(3, 0), across: at(0, 1) });
-    expect(latticeOf([at(3, 1)])).toMatchObject({ steps: [{ a: 0, b: 0 }] });
+    expect(latticeOf([at(3, 1)])).toEqual({ steps: [{ a: 0, b: 0 }], along: at(1, 0), across: at(0, 1) });
     expect(latticeOf([])).toBeUndefined();
   });
 
   test('rounding of coordinates is no crooked row, a hand’s breadth is', () => {
-    expect(latticeOf([at(0, 0), at(1 + 1e-9, 0), at(2, 0), at(1, 1)])).toBeDefined();
+    expect(latticeOf([at(0, 0), at(1 + 1e-9, 0), at(2, 0), at(1, 1)])).toMatchObject({ steps: [{ a: 0, b: 0 }, { a: 1, b: 0 }, { a: 2, b: 0 }, { a: 1, b: 1 }], along: { x: expect.closeTo(1, 6) } });
+    // The farther along the row, the more a third that was cut off adds up to.
+    expect(latticeOf(Array.from({ length: 101 }, (_, step) => at(Math.round((step / 3) * 1e7) / 1e7, 0)))?.steps.at(-1)).toEqual({ a: 100, b: 0 });
     expect(latticeOf([at(0, 0), at(1.01, 0), at(2, 0), at(0, 1)])).toBeUndefined();
     expect(latticeOf([at(0, 0), at(1, 0), at(0, 1), at(0, 2.3)])).toBeUndefined();
   });

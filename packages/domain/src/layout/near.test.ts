@@ -41,12 +41,23 @@ describe('no layout does better than the bound', () => {
     expect(packingBound(9, corners.map(({ x, y }) => ({ x: x - 100, y: y + 50 })).reverse())).toBeCloseTo(wanted, 12);
   });
 
+  test('of points in an octagon: cut corners count, what lies inside does not', () => {
+    // A square of three with half a square cut off each corner: area 7, perimeter 4 + 4 sqrt(2).
+    const corners = [[1, 0], [2, 0], [3, 1], [3, 2], [2, 3], [1, 3], [0, 2], [0, 1]].map(([x, y]) => ({ x: x!, y: y! }));
+    const half = 2 + 2 * Math.SQRT2;
+    const wanted = (half + Math.sqrt(half * half + (32 * 7) / Math.sqrt(3))) / 8;
+    for (const away of [0, -7]) {
+      const positions = [{ x: 1, y: 1 }, ...corners, { x: 2, y: 2 }, { x: 1.5, y: 0.5 }].map(({ x, y }) => ({ x: x + away, y: y + away }));
+      expect(packingBound(5, positions)).toBeCloseTo(wanted, 12);
+    }
+  });
+
   test('of points in a triangle, and on a slanting line', () => {
     // Area 6, perimeter 12, three points: 2 d^2 - 6 d - 12 / sqrt(3) = 0.
     expect(packingBound(3, [{ x: 0, y: 0 }, { x: 4, y: 0 }, { x: 0, y: 3 }])).toBeCloseTo((6 + Math.sqrt(36 + 96 / Math.sqrt(3))) / 4, 12);
     // Ten long, there and back: half the perimeter is ten, and six points stand two apart at most.
     expect(packingBound(6, [{ x: 0, y: 0 }, { x: 3, y: 4 }, { x: 6, y: 8 }])).toBeCloseTo(2, 12);
-    expect(packingBound(1, gridOf(3, 3))).toBe(Number.POSITIVE_INFINITY);
+    for (const n of [0, 1]) expect(packingBound(n, gridOf(3, 3))).toBe(Number.POSITIVE_INFINITY);
     expect(packingBound(2, [{ x: 1, y: 1 }])).toBe(0);
   });
 });

@@ -11,7 +11,7 @@ import { between, type Position } from './position.ts';
 export function packingBound(n: number, positions: readonly Position[]): number {
   if (n < 2) return Number.POSITIVE_INFINITY;
   const hull = hullOf(positions);
-  const edges = hull.map((corner, at) => [corner, hull[(at + 1) % hull.length] ?? corner] as const);
+  const edges = hull.map((corner, at) => [corner, hull[(at + 1) % hull.length]!] as const);
   const area = Math.abs(edges.reduce((sum, [a, b]) => sum + a.x * b.y - b.x * a.y, 0)) / 2;
   const perimeter = edges.reduce((sum, [a, b]) => sum + between(a, b), 0);
   // The rule solved for d: (n - 1) d^2 - (P / 2) d - 2 A / sqrt(3) = 0.
@@ -19,7 +19,7 @@ export function packingBound(n: number, positions: readonly Position[]): number 
   return (half + Math.sqrt(half * half + (8 * (n - 1) * area) / Math.sqrt(3))) / (2 * (n - 1));
 }
 
-/** Corners of the convex hull, counterclockwise (Andrew's monotone chain). */
+/** Corners of the convex hull, counterclockwise (Andrew's monotone chain); none of a single position. */
 function hullOf(positions: readonly Position[]): Position[] {
   const sorted = [...positions].sort((a, b) => a.x - b.x || a.y - b.y);
   const chain = (points: readonly Position[]): Position[] => {
@@ -30,7 +30,7 @@ function hullOf(positions: readonly Position[]): Position[] {
     }
     return corners.slice(0, -1);
   };
-  return sorted.length < 2 ? sorted : [...chain(sorted), ...chain(sorted.reverse())];
+  return [...chain(sorted), ...chain(sorted.reverse())];
 }
 
 /** Above 0 where the way from a over b to c turns left. */
