@@ -9,6 +9,7 @@ import { SETTINGS } from './config/settings.token.ts';
 import type { Settings } from './config/settings.ts';
 import { DatabaseModule } from './database/database.module.ts';
 import { DeterminationModule } from './determination/determination.module.ts';
+import { DeviceModule } from './device/device.module.ts';
 import { DonorTreeModule } from './donor-tree/donor-tree.module.ts';
 import { DueModule } from './due/due.module.ts';
 import { EntryModule } from './entry/entry.module.ts';
@@ -62,7 +63,7 @@ export class AppModule {
         DatabaseModule, HttpModule, AuditModule, SignInModule, ProgrammeModule, PeopleModule, EntryModule, TaxonModule,
         StandModule, DonorTreeModule, ExactPlaceModule, PermissionModule, TripModule, RecipeModule, PlaceModule,
         SiteModule, PartnerModule, KeyModule, WorkdayModule, ImportModule, ReadingModule, OpenApiModule, BatchModule,
-        LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, LostLabelModule, ForecastModule, TraceModule, DeterminationModule, CloneModule, WorkListModule,
+        LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, LostLabelModule, ForecastModule, TraceModule, DeterminationModule, DeviceModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
         SecondOpinionModule, PlanModule, PackModule, PhotoModule,

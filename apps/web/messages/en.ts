@@ -23,6 +23,7 @@ import outbox from './en/outbox.json' with { type: 'json' };
 import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
+import phones from './en/phones.json' with { type: 'json' };
 import places from './en/places.json' with { type: 'json' };
 import plans from './en/plans.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
@@ -81,6 +82,7 @@ export const messages = {
   partners,
   people,
   permissions,
+  phones,
   places,
   plans,
   programmes,

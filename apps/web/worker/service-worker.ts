@@ -2,6 +2,7 @@ import { askFrom } from '../lib/phone/ask.ts';
 import { announce } from '../lib/phone/news.ts';
 import { sendAll } from '../lib/phone/sender.ts';
 import { theStore } from '../lib/phone/store.ts';
+import { programmesHere, tellOfDevice } from '../lib/phone/telling.ts';
 import { fieldFallback, keptFor } from './what-is-kept.ts';
 
 declare const self: ServiceWorkerGlobalScope;
@@ -64,8 +65,10 @@ async function sendInBackground(): Promise<void> {
   const pages = await self.clients.matchAll({ type: 'window' });
   if (pages.some(({ visibilityState }) => visibilityState === 'visible')) return;
   const store = await theStore();
-  const ending = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs: 0 });
+  const [ask, programmes] = [askFrom(store), await programmesHere(store)];
+  const ending = await sendAll({ store, ask, now: Date.now, holdBackMs: 0 });
   announce();
+  if (ending.why === 'done') await tellOfDevice(store, ask, programmes);
   // The browser tries again by itself if it is told that it failed.
   if (ending.why === 'unheard') throw new Error('not sent yet');
 }

@@ -5,6 +5,7 @@ export * from './clone.ts';
 export * from './comparison.ts';
 export * from './dashboard.ts';
 export * from './determination.ts';
+export * from './device.ts';
 export * from './climate.ts';
 export * from './donor-tree.ts';
 export * from './due.ts';

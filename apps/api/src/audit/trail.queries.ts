@@ -15,7 +15,7 @@ export interface Doer {
 
 export interface Act {
   readonly act: 'made' | 'changed' | 'removed' | 'withdrawn' | 'accepted' | 'used' | 'revoked' | 'set-aside' | 'despatched' | 'labelled';
-  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key' | 'request' | 'plan' | 'plan-target' | 'plan-share' | 'label-roll' | 'batch' | 'donor-tree' | 'place' | 'photo';
+  readonly kind: 'programme' | 'person' | 'invitation' | 'reset-link' | 'key' | 'request' | 'plan' | 'plan-target' | 'plan-share' | 'label-roll' | 'batch' | 'donor-tree' | 'place' | 'photo' | 'device';
   readonly id: string;
 }
 

@@ -19,6 +19,7 @@ const VOLUNTEERS_WRITE = [
   'POST climate',
   'POST labels', 'POST labels/missing', 'POST label-rolls',
   'PUT photos/:id',
+  'PUT devices/:id',
   // Only of what was asked of them.
   'POST questions/:id/answer',
   // Only themselves.

@@ -2,6 +2,7 @@ import type { Pack, PlacePack } from '@sprigline/contract';
 import { type Ask, apiPath } from './ask.ts';
 import type { KeptPack, KeptWalk } from './pack-shapes.ts';
 import type { Store } from './store.ts';
+import { tellOfDevice } from './telling.ts';
 
 /** Why nothing was packed; what was packed before stays. */
 export type NotPacked = 'unheard' | 'signedOut' | 'refused' | 'full';
@@ -26,7 +27,9 @@ export async function packPlace(store: Store, ask: Ask, { programme, placeId, no
   if (worst >= 400) return 'refused';
   const [pack, walk] = answers.map(({ body }) => body) as [Pack, PlacePack];
   const kept: KeptWalk = { programme, placeId, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
-  return (await keepBoth(store, { ...pack, packedAt: now }, kept)) ? kept : 'full';
+  if (!(await keepBoth(store, { ...pack, packedAt: now }, kept))) return 'full';
+  void tellOfDevice(store, ask, [programme], { hasPacked: true });
+  return kept;
 }
 
 async function keepBoth(store: Store, pack: KeptPack, walk: KeptWalk): Promise<boolean> {

@@ -1,9 +1,10 @@
-import { askFrom } from './ask.ts';
+import { type Ask, askFrom } from './ask.ts';
 import { UNDO_MS } from './device.ts';
 import { announce, onNews } from './news.ts';
 import { unsent } from './outbox.ts';
 import { type Ending, sendAll } from './sender.ts';
-import { theStore } from './store.ts';
+import { type Store, theStore } from './store.ts';
+import { programmesHere, tellOfDevice } from './telling.ts';
 
 const EVERY_MS = 30_000;
 const FIRST_WAIT_MS = 2_000;
@@ -34,12 +35,25 @@ export async function sendNow({ isPatient = true, holdBackMs = document.visibili
 
 async function tryOnce(holdBackMs: number): Promise<void> {
   const store = await theStore();
-  const before = await unsent(store);
-  if (before.length === 0) return;
-  lastEnding = await sendAll({ store, ask: askFrom(store), now: Date.now, holdBackMs });
+  const ask = askFrom(store);
+  const programmes = await programmesHere(store);
+  if ((await unsent(store)).length === 0) return tellOnce(store, ask, programmes);
+  lastEnding = await sendAll({ store, ask, now: Date.now, holdBackMs });
   failures = lastEnding.why === 'unheard' ? failures + 1 : 0;
   notBefore = lastEnding.why === 'unheard' ? Date.now() + waitAfter(failures, lastEnding.waitS, Math.random()) : 0;
   announce();
+  if (lastEnding.why === 'done') await tellOfDevice(store, ask, programmes);
+  hasTold = true;
+}
+
+/** Whether it was told, since this page was opened, how much is only here. */
+let hasTold = false;
+
+/** With nothing to send, a page says once that there is nothing. */
+async function tellOnce(store: Store, ask: Ask, programmes: readonly string[]): Promise<void> {
+  if (hasTold) return;
+  hasTold = true;
+  await tellOfDevice(store, ask, programmes);
 }
 
 /**

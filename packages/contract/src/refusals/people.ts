@@ -4,6 +4,7 @@ export const PEOPLE_REFUSALS = {
   'programme/id-reused': { status: 422, title: 'That id stands for another programme' },
   'programme/not-an-owner': { status: 403, title: 'Only an owner may open a programme' },
   'person/unknown': { status: 404, title: 'No such person' },
+  'device/unknown': { status: 404, title: 'No such phone or tablet' },
   'person/id-reused': { status: 422, title: 'That id stands for another person' },
   'person/no-account': { status: 409, title: 'That person has no account' },
   'person/has-account': { status: 409, title: 'That person has an account already' },

@@ -11,6 +11,7 @@ import { QuestionsToMe } from '../../../features/home/questions-to-me.tsx';
 import { ReviewGroups } from '../../../features/home/review-groups.tsx';
 import { RiskList } from '../../../features/home/risk-list.tsx';
 import { RoundUnderWay } from '../../../features/home/round-under-way.tsx';
+import { StuckPhones } from '../../../features/home/stuck-phones.tsx';
 import { TakeUp } from '../../../features/home/take-up.tsx';
 import { WhatChanged } from '../../../features/home/what-changed.tsx';
 import { placesOf } from '../../../lib/lists.ts';
@@ -45,6 +46,7 @@ export default async function HomePage({ params }: { params: Promise<{ programme
       {isDesk && (
         <div className="grid gap-x-12 lg:grid-cols-2">
           <ReviewGroups programme={programme} />
+          <StuckPhones programme={programme} zone={zone} />
           <NotCalled programme={programme} today={today} />
           <WhatChanged programme={programme} zone={zone} />
           <Promised programme={programme} />

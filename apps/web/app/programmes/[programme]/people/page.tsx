@@ -13,6 +13,7 @@ import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
 import { ActionForm } from '../../../../ui/form/action-form.tsx';
 import { TextField } from '../../../../ui/form/text-field.tsx';
+import { RowLink } from '../../../../ui/row-link.tsx';
 import { PageHeading } from '../../../../ui/page-heading.tsx';
 import { Section } from '../../../../ui/section.tsx';
 
@@ -20,11 +21,13 @@ export const generateMetadata = titled(({ people }) => people.title);
 
 export default async function PeoplePage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
-  const [{ isDesk, zone }, people, { people: said }] = await Promise.all([workplaceOf(programme), peopleOf(programme), getMessages()]);
+  const [{ isDesk, zone }, people, { people: said, phones: words }] = await Promise.all([workplaceOf(programme), peopleOf(programme), getMessages()]);
+  const phones = <RowLink href={pageOf(programme, 'people', 'phones')}>{words.link}</RowLink>;
   if (!isDesk) {
     return (
       <>
         <PageHeading lead={said.lead}>{said.title}</PageHeading>
+        <p className="mb-4">{phones}</p>
         <ul className="grid gap-1">{people.map(({ id, name }) => <li key={id}>{name}</li>)}</ul>
       </>
     );
@@ -34,7 +37,10 @@ export default async function PeoplePage({ params }: { params: Promise<{ program
   return (
     <>
       <PageHeading lead={said.lead} act={<ButtonLink href={pageOf(programme, 'people', 'invite')}>{said.invite}</ButtonLink>}>{said.title}</PageHeading>
-      <div className="mb-12"><PeopleTable programme={programme} people={people} partners={partners} /></div>
+      <div className="mb-12">
+        <PeopleTable programme={programme} people={people} partners={partners} />
+        <p className="mt-3">{phones}</p>
+      </div>
       <Section heading={said.open}>
         {open.length === 0 ? <p className="text-ink-soft">{said.noneOpen}</p> : <InvitationList programme={programme} invitations={open} zone={zone} />}
       </Section>
