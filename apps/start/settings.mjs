@@ -12,6 +12,7 @@ export const SETTINGS = [
   { name: 'BASE_URL', usual: '`http://localhost:PORT`', example: 'https://plants.example.org', words: 'The address that people type, for links and cookies.' },
   { name: 'TRUSTED_PROXIES', usual: 'none', example: '10.0.0.2,10.0.0.3', words: 'Addresses of proxies in front, with commas between; what they say about the caller’s address is believed.' },
   { name: 'REQUESTS_PER_MINUTE', usual: '3000', example: '600', words: 'Requests taken of each key, each person, and each address of neither; 0 takes any number.' },
+  { name: 'OFFLINE', usual: 'on', example: 'off', words: 'Set to `off`, browsers give up the part that opens the field page without a signal, at their next visit. What was logged on them stays there and is still sent.' },
   { name: 'DATA_DIR', usual: '.data', example: '/srv/sprigline', words: 'Where the built-in database keeps its data.' },
   { name: 'PHOTO_FOLDER', usual: '`photos` in DATA_DIR', example: '/srv/sprigline-photos', words: 'Where the pictures of photos lie. Back it up with the database.' },
   { name: 'SECRET', usual: 'made once, kept in DATA_DIR', example: '32 characters or more', secret: true, words: 'Signs sessions; at least 32 characters, such as `openssl rand -base64 32` makes.' },
@@ -30,6 +31,7 @@ export const SETTINGS = [
  * @property {string | undefined} baseUrl
  * @property {string[]} trustedProxies
  * @property {number} requestsPerMinute
+ * @property {boolean} hasOffline whether browsers keep the field page; the web app reads it from the environment itself
  * @property {string | undefined} dataDir
  * @property {string | undefined} photoFolder
  * @property {string | undefined} secret
@@ -71,6 +73,7 @@ export function parseSettings(environment) {
     baseUrl: webAddress(text('BASE_URL')),
     trustedProxies: (text('TRUSTED_PROXIES') ?? '').split(',').map((one) => one.trim()).filter(Boolean),
     requestsPerMinute: wholeNumber('REQUESTS_PER_MINUTE', text('REQUESTS_PER_MINUTE') ?? '3000'),
+    hasOffline: onOrOff('OFFLINE', text('OFFLINE') ?? 'on'),
     dataDir: text('DATA_DIR'),
     photoFolder: text('PHOTO_FOLDER'),
     secret: longEnough(text('SECRET')),
@@ -85,6 +88,15 @@ export function parseSettings(environment) {
 function wholeNumber(name, value) {
   if (!/^\d{1,7}$/.test(value)) throw new Error(`${name} is "${value}". It must be a whole number, such as 600.`);
   return Number(value);
+}
+
+/**
+ * @param {string} name
+ * @param {string} value
+ */
+function onOrOff(name, value) {
+  if (value !== 'on' && value !== 'off') throw new Error(`${name} is "${value}". It must be on or off.`);
+  return value === 'on';
 }
 
 /** @param {string | undefined} value */

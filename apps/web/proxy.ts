@@ -16,7 +16,10 @@ export function proxy(request: NextRequest): NextResponse {
   const asked = request.nextUrl.clone();
   if (label) asked.pathname = `/l${label[1] ?? ''}`;
 
-  const response = label ? NextResponse.rewrite(asked, { request: { headers: inward } }) : NextResponse.next({ request: { headers: inward } });
+  const isSwitchedOff = request.nextUrl.pathname === '/sw.js' && process.env['OFFLINE']?.trim() === 'off';
+  if (isSwitchedOff) asked.pathname = '/no-worker.js';
+
+  const response = label || isSwitchedOff ? NextResponse.rewrite(asked, { request: { headers: inward } }) : NextResponse.next({ request: { headers: inward } });
   for (const [name, value] of Object.entries(headers)) response.headers.set(name, value);
   return response;
 }
