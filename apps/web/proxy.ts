@@ -1,4 +1,5 @@
 import { type NextRequest, NextResponse } from 'next/server';
+import { isOfflineSwitchedOff } from './lib/offline-setting.ts';
 import { securityHeaders } from './lib/security-headers.ts';
 
 /** Gives each page its own nonce: only scripts that were sent with this very page may run on it. */
@@ -16,7 +17,7 @@ export function proxy(request: NextRequest): NextResponse {
   const asked = request.nextUrl.clone();
   if (label) asked.pathname = `/l${label[1] ?? ''}`;
 
-  const isSwitchedOff = request.nextUrl.pathname === '/sw.js' && process.env['OFFLINE']?.trim() === 'off';
+  const isSwitchedOff = request.nextUrl.pathname === '/sw.js' && isOfflineSwitchedOff();
   if (isSwitchedOff) asked.pathname = '/no-worker.js';
 
   const response = label || isSwitchedOff ? NextResponse.rewrite(asked, { request: { headers: inward } }) : NextResponse.next({ request: { headers: inward } });

@@ -72,7 +72,7 @@ export default ts.config(
   },
   {
     name: 'the launcher and the settings read the environment and speak to a terminal',
-    files: ['apps/start/**', 'docker/steps/**', 'apps/api/src/config/**', 'apps/web/lib/settings.ts', 'apps/*/*.config.*', 'prisma/*.mjs', 'prisma/*.ts', 'prisma/seed/**'],
+    files: ['apps/start/**', 'docker/steps/**', 'apps/api/src/config/**', 'apps/web/lib/settings.ts', 'apps/web/lib/offline-setting.ts', 'apps/*/*.config.*', 'prisma/*.mjs', 'prisma/*.ts', 'prisma/seed/**'],
     rules: { 'no-restricted-syntax': 'off', 'no-console': 'off' },
   },
   {
