@@ -24,6 +24,7 @@ import partners from './en/partners.json' with { type: 'json' };
 import people from './en/people.json' with { type: 'json' };
 import permissions from './en/permissions.json' with { type: 'json' };
 import phones from './en/phones.json' with { type: 'json' };
+import photos from './en/photos.json' with { type: 'json' };
 import places from './en/places.json' with { type: 'json' };
 import plans from './en/plans.json' with { type: 'json' };
 import programmes from './en/programmes.json' with { type: 'json' };
@@ -83,6 +84,7 @@ export const messages = {
   people,
   permissions,
   phones,
+  photos,
   places,
   plans,
   programmes,

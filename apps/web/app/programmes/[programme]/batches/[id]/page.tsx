@@ -10,6 +10,7 @@ import { FamilyLine } from '../../../../../features/batch/family-line.tsx';
 import { History } from '../../../../../features/batch/history.tsx';
 import { labelOf } from '../../../../../features/batch/line-nodes.ts';
 import { Exposure, Stays } from '../../../../../features/batch/stays.tsx';
+import { PhotoSection } from '../../../../../features/photo/photo-section.tsx';
 import { SecondOpinionPart } from '../../../../../features/second-opinion/second-opinion-part.tsx';
 import { TrayOutlook } from '../../../../../features/leave-or-call/tray-outlook.tsx';
 import { placesOf } from '../../../../../lib/lists.ts';
@@ -24,7 +25,7 @@ import { Trail } from '../../../../../ui/trail.tsx';
 
 interface BatchPageProps {
   readonly params: Promise<{ programme: string; id: string }>;
-  readonly searchParams: Promise<{ wrote?: string }>;
+  readonly searchParams: Promise<{ wrote?: string; photos?: string; takeDown?: string }>;
 }
 
 const batchOf = (programme: string, id: string) => read(apiOf(programme, 'batches', id), Batch);
@@ -35,7 +36,7 @@ export async function generateMetadata({ params }: Pick<BatchPageProps, 'params'
 }
 
 export default async function BatchPage({ params, searchParams }: BatchPageProps) {
-  const [{ programme, id }, { wrote }] = await Promise.all([params, searchParams]);
+  const [{ programme, id }, { wrote, ...asked }] = await Promise.all([params, searchParams]);
   const [batch, workplace, { batches: said, trace }] = await Promise.all([batchOf(programme, id), workplaceOf(programme), getMessages()]);
   const isPartner = workplace.role === 'partner';
   const { sticking } = batch.line;
@@ -59,6 +60,7 @@ export default async function BatchPage({ params, searchParams }: BatchPageProps
           <BatchFacts programme={programme} batch={batch} rootedMeans={workplace.rootedMeans} />
           {opinion && <SecondOpinionPart opinion={opinion.body} isFolded />}
           {outlook && <TrayOutlook programme={programme} reading={outlook} />}
+          <PhotoSection programme={programme} subject={{ noun: 'batches', id }} of={labelOf(batch)} isDesk={workplace.isDesk} today={workplace.today} asked={asked} />
           <History programme={programme} batch={batch} zone={workplace.zone} places={places} />
           <Stays stays={batch.stays} />
           <Exposure exposure={batch.exposure} />

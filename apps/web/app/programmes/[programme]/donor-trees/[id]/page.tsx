@@ -5,6 +5,7 @@ import { DonorTreeFacts } from '../../../../../features/donor-tree/donor-tree-fa
 import { CloneSection } from '../../../../../features/origin/clone-section.tsx';
 import { SightingSection } from '../../../../../features/origin/sighting-section.tsx';
 import { ExactPlaceFacts } from '../../../../../features/exact-place/exact-place-facts.tsx';
+import { PhotoSection } from '../../../../../features/photo/photo-section.tsx';
 import { nameIn, standsOf, taxaOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { read } from '../../../../../lib/read.ts';
@@ -17,9 +18,14 @@ import { Trail } from '../../../../../ui/trail.tsx';
 
 export const generateMetadata = titled(({ donorTrees }) => donorTrees.one);
 
-export default async function DonorTreePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
-  const { programme, id } = await params;
-  const [tree, stands, taxa, { isDesk, role }, { donorTrees: said, trace }, t] = await Promise.all([
+interface DonorTreePageProps {
+  readonly params: Promise<{ programme: string; id: string }>;
+  readonly searchParams: Promise<{ photos?: string; takeDown?: string }>;
+}
+
+export default async function DonorTreePage({ params, searchParams }: DonorTreePageProps) {
+  const [{ programme, id }, asked] = await Promise.all([params, searchParams]);
+  const [tree, stands, taxa, { isDesk, role, today }, { donorTrees: said, trace }, t] = await Promise.all([
     read(apiOf(programme, 'donor-trees', id), DonorTree), standsOf(programme), taxaOf(programme), workplaceOf(programme), getMessages(), getTranslations('donorTrees'),
   ]);
   const isPartner = role === 'partner';
@@ -43,6 +49,7 @@ export default async function DonorTreePage({ params }: { params: Promise<{ prog
       <DescentSection programme={programme} treeId={id} toPlace={(placeId) => (isPartner ? `${pageOf(programme, 'batches')}?placeId=${placeId}` : pageOf(programme, 'places', placeId))} />
       {!isPartner && (
         <>
+          <PhotoSection programme={programme} subject={{ noun: 'donor-trees', id }} of={tree.label} isDesk={isDesk} today={today} asked={asked} />
           <CloneSection programme={programme} treeId={id} isDesk={isDesk} />
           <SightingSection programme={programme} treeId={id} />
           <ExactPlaceFacts programme={programme} noun="donor-trees" id={id} isDesk={isDesk} />

@@ -7,6 +7,7 @@ import { FillingsSection } from '../../../../../features/place/fillings-section.
 import { PlaceActs } from '../../../../../features/place/place-acts.tsx';
 import { PlaceFacts } from '../../../../../features/place/place-facts.tsx';
 import { PlaceTree } from '../../../../../features/place/place-tree.tsx';
+import { PhotoSection } from '../../../../../features/photo/photo-section.tsx';
 import { RegimeSection } from '../../../../../features/regime/regime-section.tsx';
 import { nameIn, partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
@@ -24,9 +25,14 @@ const LISTED = 200;
 
 export const generateMetadata = titled(({ places }) => places.one);
 
-export default async function PlacePage({ params }: { params: Promise<{ programme: string; id: string }> }) {
-  const { programme, id } = await params;
-  const [place, places, partners, { isDesk }, { places: said, trace }] = await Promise.all([
+interface PlacePageProps {
+  readonly params: Promise<{ programme: string; id: string }>;
+  readonly searchParams: Promise<{ photos?: string; takeDown?: string }>;
+}
+
+export default async function PlacePage({ params, searchParams }: PlacePageProps) {
+  const [{ programme, id }, asked] = await Promise.all([params, searchParams]);
+  const [place, places, partners, { isDesk, today }, { places: said, trace }] = await Promise.all([
     read(apiOf(programme, 'places', id), Place), placesOf(programme), partnersOf(programme), workplaceOf(programme), getMessages(),
   ]);
   const path = pathTo(places, id);
@@ -49,6 +55,7 @@ export default async function PlacePage({ params }: { params: Promise<{ programm
           {isDesk && neighbours > 1 && <p className="not-on-paper mt-4"><ButtonLink look="quiet" href={pageOf(programme, 'places', id, 'walk')}>{said.putInOrder}</ButtonLink></p>}
         </Section>
       )}
+      <PhotoSection programme={programme} subject={{ noun: 'places', id }} of={place.name} isDesk={isDesk} today={today} isTray={place.kind === 'tray'} asked={asked} />
       {!isAtSite(place) && <KeptAndWrong programme={programme} placeId={id} isDesk={isDesk} />}
       {place.kind === 'tray' && <FillingsSection fillings={place.fillings} />}
     </>
