@@ -78,7 +78,7 @@ export class Client {
   async #ask(method, url, payload, seen) {
     const reply = await this.#app.inject({
       method, url,
-      headers: { cookie: this.#cookie, origin: this.#origin, ...(Buffer.isBuffer(payload) && { 'content-type': 'text/csv' }), ...(seen && { 'if-match': seen }) },
+      headers: { cookie: this.#cookie, origin: this.#origin, ...(Buffer.isBuffer(payload) && { 'content-type': 'application/octet-stream' }), ...(seen && { 'if-match': seen }) },
       ...(payload && { payload }),
     });
     if (reply.statusCode >= 400) throw new Error(`The demo was not loaded: ${method} ${url} answered ${reply.statusCode} ${reply.payload.slice(0, 500)}`);

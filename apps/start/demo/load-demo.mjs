@@ -6,6 +6,7 @@ import { Client } from './client.mjs';
 import { letPartnerIn, makePeople } from './people.mjs';
 import { makeRecords } from './records.mjs';
 import { walkThePlaces, workTheAutumn } from './autumn.mjs';
+import { drawPhotos } from './photos.mjs';
 import { planTheSeason } from './plans.mjs';
 import { keepTheHouse } from './places-at-work.mjs';
 import { trialOfRecipes } from './trial.mjs';
@@ -42,6 +43,7 @@ export async function loadDemo(install, ownerUrl) {
     await trialOfRecipes(owner, records);
     await workTheAutumn(owner, records);
     await keepTheHouse(owner);
+    await drawPhotos(owner, records);
     await answerRequests(owner, records);
     await giveToCommoners(owner, records);
     await planTheSeason(owner, records);
