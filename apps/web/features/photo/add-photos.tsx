@@ -53,7 +53,7 @@ export function AddPhotos({ programme, subject, labels, made, children }: AddPho
     <FormContext value={talk}>
       <form
         action={sendForm}
-        className="mt-4 grid justify-items-start gap-6"
+        className="mt-4 grid grid-cols-[minmax(0,1fr)] justify-items-start gap-6"
         noValidate
         onSubmit={(event) => {
           event.preventDefault();

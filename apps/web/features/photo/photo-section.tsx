@@ -43,18 +43,18 @@ export async function PhotoSection({ programme, subject, of, isDesk, today, isTr
   const onPaper = photos.find(({ showsWhere }) => !showsWhere)?.id;
   const going = isDesk ? photos.find((photo) => photo.id === asked.takeDown) : undefined;
   return (
-    <div id="photos" className={onPaper === undefined ? 'not-on-paper' : undefined}>
+    <div id="pictures" className={onPaper === undefined ? 'not-on-paper' : undefined}>
       <Section heading={said.title} lead={said.lead[noun]}>
         {going && <TakeDownForm programme={programme} subject={subject} of={of} photo={going} />}
         {photos.length === 0 && <p className="text-ink-soft">{said.none}</p>}
         <ul className="grid grid-cols-2 gap-x-4 gap-y-6 empty:hidden sm:grid-cols-3 lg:grid-cols-4">
           {photos.map((photo) => (
             <li key={photo.id} className={photo.id === onPaper ? 'list-none' : 'not-on-paper list-none'}>
-              <PhotoFigure programme={programme} photo={photo} of={of} isOnPaper={photo.id === onPaper} takeDownAt={isDesk ? `${page}?takeDown=${photo.id}#photos` : undefined} />
+              <PhotoFigure programme={programme} photo={photo} of={of} isOnPaper={photo.id === onPaper} takeDownAt={isDesk ? `${page}?takeDown=${photo.id}#pictures` : undefined} />
             </li>
           ))}
         </ul>
-        {hasMore && <p className="not-on-paper mt-4">{isAll ? t('most', { n: MOST }) : <RowLink href={`${page}?photos=all#photos`}>{said.all}</RowLink>}</p>}
+        {hasMore && <p className="not-on-paper mt-4">{isAll ? t('most', { n: MOST }) : <RowLink href={`${page}?photos=all#pictures`}>{said.all}</RowLink>}</p>}
         <details className="not-on-paper mt-4">
           <summary className="inline-flex min-h-14 cursor-pointer items-center font-semibold underline">{said.add}</summary>
           <p className="mt-2 max-w-prose text-sm text-ink-soft">{said.care}</p>

@@ -11,6 +11,6 @@ import type { PhotoSubject } from './subject.ts';
 /** Removes a photo for good; that it was done, by whom and why, is kept. */
 export async function takeDown(programme: string, { noun, id }: PhotoSubject, photoId: string, before: FormState, form: FormData): Promise<FormState> {
   const state = await submit(before, form, () => addRecord(programme, ['photos', photoId, 'withdrawal'], { reason: text(form, 'reason') }));
-  if (state.isDone) redirect(`${pageOf(programme, noun, id)}#photos`);
+  if (state.isDone) redirect(`${pageOf(programme, noun, id)}#pictures`);
   return state;
 }
