@@ -1,3 +1,4 @@
+import { URLSearchParams } from 'node:url';
 import sharp from 'sharp';
 import { v7 as newId } from 'uuid';
 
