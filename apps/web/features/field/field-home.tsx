@@ -22,7 +22,8 @@ export function FieldHome({ only }: { only?: string | undefined }) {
   return (
     <>
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
-      {packs.length === 0 && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
+      {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
+      {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
       <InstallHint />
       <SoundSwitch />

@@ -2,7 +2,7 @@ import type { Role } from '@sprigline/contract';
 
 export type NavName =
   | 'home' | 'places' | 'batches' | 'donorTrees' | 'stands' | 'trips' | 'permissions' | 'taxa' | 'recipes'
-  | 'bench' | 'holds' | 'sites' | 'workLists' | 'labels' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
+  | 'bench' | 'field' | 'holds' | 'sites' | 'workLists' | 'labels' | 'readings' | 'review' | 'import' | 'people' | 'partners' | 'keys'
   | 'settings' | 'due' | 'requests' | 'workdays' | 'compare' | 'trace' | 'reports' | 'treatments' | 'plans' | 'scan';
 
 export type NavGroupName = 'work' | 'paper' | 'knowing' | 'sources' | 'programme';
@@ -28,6 +28,7 @@ const GROUPS: readonly NavGroup[] = [
       { name: 'scan', path: ['scan'] },
       { name: 'places', path: ['places'] },
       { name: 'batches', path: ['batches'] },
+      { name: 'field', path: ['field'] },
       { name: 'bench', path: ['bench'] },
       { name: 'review', path: ['review'], isForDesk: true },
       { name: 'holds', path: ['holds'] },
