@@ -1,5 +1,8 @@
 import 'server-only';
 import { Batch, Label } from '@sprigline/contract';
+import { headers } from 'next/headers';
+import { redirect } from 'next/navigation';
+import { ask } from './api.ts';
 import { onlyLiving } from './only-living.ts';
 import { readIfAllowed } from './read-if-allowed.ts';
 import { Refused } from './refused.ts';
@@ -27,10 +30,13 @@ export async function labelBearer(programme: string, code: string): Promise<Labe
 
 async function labelNamed(programme: string, code: string): Promise<Label | undefined> {
   try {
-    return (await readIfAllowed(apiOf(programme, 'labels', code), Label))?.body;
+    return (await ask(apiOf(programme, 'labels', code), Label)).body;
   } catch (error) {
-    // A slip of the pen, or longer than any label: nothing bears it.
-    if (error instanceof Refused && error.problem.status === 422) return undefined;
+    if (!(error instanceof Refused)) throw error;
+    // Who was signed out meanwhile is not told that nothing bears it.
+    if (error.problem.status === 401) redirect(`/sign-in?next=${encodeURIComponent((await headers()).get('x-pathname') ?? '/')}`);
+    // Unknown, not for this person, a slip of the pen, or longer than any label.
+    if ([403, 404, 422].includes(error.problem.status)) return undefined;
     throw error;
   }
 }

@@ -22,6 +22,8 @@ export interface ScannerWords {
   readonly elsewhere: string;
   readonly noLabel: string;
   readonly mistyped: string;
+  /** The code was read, and could not be handed on. */
+  readonly failed: string;
 }
 
 /** Why there is no picture: the way of typing is there all the same. */

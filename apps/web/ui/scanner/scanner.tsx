@@ -58,11 +58,9 @@ export function Scanner({ onCode, onPage, words, addresses = [], isContinuous = 
     } else say({ isTaken: false, words: refusalOf(said, words, text) });
   }
 
-  // What fails while it is handed on is for the page's own error screen.
-  const [fault, setFault] = useState<{ readonly error: unknown }>();
-  if (fault) throw fault.error;
+  // Most often there is no signal: what was read before stays, and the same label can be read again.
   const read = (text: string): void => {
-    line.current = line.current.then(() => take(text)).catch((error: unknown) => setFault({ error }));
+    line.current = line.current.then(() => take(text)).catch(() => say({ isTaken: false, words: words.failed }, text.trim().slice(0, 40)));
   };
 
   useWedge(read);

@@ -53,6 +53,11 @@ export function useCamera(video: RefObject<HTMLVideoElement | null>, onRead: (te
       try {
         const [reader, opened] = await readerAndCamera(element);
         if (turn.current !== mine) return opened.stop();
+        // Left while the browser was still asking.
+        if (document.visibilityState === 'hidden') {
+          opened.stop();
+          return end('off');
+        }
         running.current = opened;
         setCamera(opened);
         setState('on');
