@@ -24,7 +24,7 @@ const ABOUT_ONE = [
   ['/batches', /\/batches\/[0-9a-f-]{36}$/, ['/relabel']], ['/donor-trees', /\/donor-trees\/[0-9a-f-]{36}$/], ['/stands', /\/stands\/[0-9a-f-]{36}$/], ['/trips', /\/trips\/[0-9a-f-]{36}$/],
   ['/requests', /\/requests\/[0-9a-f-]{36}$/], ['/plans', /\/plans\/[0-9a-f-]{36}$/, ['/edit', '/targets/new']], ['/workdays', /\/workdays\/[0-9a-f-]{36}$/], ['/recipes', /\/recipes\/[0-9a-f-]{36}$/], ['/sites', /\/sites\/[0-9a-f-]{36}$/], ['/readings', /\/readings\/stands\//], ['/readings', /\/readings\/species\//], ['/readings', /\/readings\/seasons\//], ['/readings/sites', /\/readings\/sites\/./],
   ['/places', /\/places\/[0-9a-f-]{36}$/, ['/climate', '/incidents/new']], ['/work-lists', /\/work-lists\/[0-9a-f-]{36}$/, ['/type']],
-  ['/labels', /\/labels\/rolls\/[0-9a-f-]{36}$/], ['/batches', /\/batches\/[0-9a-f-]{36}$/],
+  ['/labels', /\/labels\/rolls\/[0-9a-f-]{36}$/],
 ] as const;
 
 const WIDE = { width: 1280, height: 900 };

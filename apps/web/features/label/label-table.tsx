@@ -28,8 +28,8 @@ export function LabelTable({ programme, lines, isTickable }: { programme: string
       columns={[
         { head: said.lineColumns.what, cell: what },
         { head: said.lineColumns.code, cell: ({ code }) => (code === null ? <span className="text-ink-soft">{said.noCode}</span> : <strong className="whitespace-nowrap">{shownLabelCode(code)}</strong>) },
-        { head: said.lineColumns.where, cell: ({ is, path }) => (is === 'batch' ? path.join(' › ') : null) },
-        ...(isTickable ? [{
+        ...(lines.some(({ is }) => is === 'batch') ? [{ head: said.lineColumns.where, cell: ({ path }: LabelLine) => path.join(' › ') }] : []),
+        ...(isTickable && lines.some(({ code }) => code !== null) ? [{
           head: said.lineColumns.print,
           cell: ({ id, code, donorTree, path }: LabelLine) => code !== null && (
             <label className="-m-3 inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-center">
