@@ -2,7 +2,7 @@
 
 import { useTranslations } from 'next-intl';
 import { useSyncExternalStore } from 'react';
-import { PLATE } from '../../ui/form/choice-group.tsx';
+import { PLATE } from '../../ui/form/plate.ts';
 
 const never = () => () => undefined;
 
