@@ -48,6 +48,15 @@ describe('layouts to begin from', () => {
     expect(latticeStarts([2, 4, 3], gridOf(3, 3))[0]!.donors).toEqual([2, 1, 2, 1, 2, 1, 0, 1, 0]);
   });
 
+  test('worked by hand: who finds no class that holds all its plants has most of them together, the others where room is left', () => {
+    // Thirteen places of one colour and twelve of the other: nine in the twelve, eight in the thirteen, five of the last eight beside them.
+    const { donors } = latticeStarts([9, 8, 8], gridOf(5, 5))[0]!;
+    const colours = [0, 1].map((colour) => donors.filter((_, place) => place % 2 === colour).join(''));
+    expect(colours).toEqual(['1111111122222', '000000000222']);
+    expect(latticeStarts([8, 9, 8], gridOf(5, 5))[1]!.donors.filter((_, place) => place % 2 === 0).join('')).toBe('1111111110000');
+    expect(latticeStarts([1, 1, 1], gridOf(1, 3)).every(({ donors: three }) => [...three].sort().join('') === '012')).toBe(true);
+  });
+
   test('where every class holds one donor, copies stand as far apart as told', () => {
     for (const [counts, positions] of [[[9, 9, 9, 9], gridOf(6, 6)], [[8, 8], gridOf(4, 4)], [[5, 5, 5, 5, 5], gridOf(5, 5)]] as const) {
       const [first] = latticeStarts(counts, positions);
