@@ -48,6 +48,6 @@ export const PackedBooks = z.object({
 });
 export type PackedBooks = z.infer<typeof PackedBooks>;
 
-/** Answer of GET places/:id/pack: the walk, and the books of its first 500 batches. */
+/** Answer of GET places/:id/pack and work-lists/:id/pack: the walk, and the books of its first 500 batches. A list is named by its kind. */
 export const PlacePack = z.object({ at: z.string(), round: Round, books: z.array(PackedBooks) });
 export type PlacePack = z.infer<typeof PlacePack>;

@@ -1,5 +1,5 @@
 import { Controller, Get, Param, SerializeOptions } from '@nestjs/common';
-import { Pack, PlacePack, ProgrammePath, ThingPath } from '@sprigline/contract';
+import { Pack, PlacePack, ProgrammePath, type Round, ThingPath } from '@sprigline/contract';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { Allow, MEMBERS } from '../http/rule.ts';
 import { RoundQueries } from '../round/round.queries.ts';
@@ -25,7 +25,18 @@ export class PackController {
   @Allow(...MEMBERS)
   @SerializeOptions({ schema: PlacePack })
   async place(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<PlacePack> {
-    const round = await this.rounds.at(caller, id);
+    return this.#withBooks(caller, await this.rounds.at(caller, id));
+  }
+
+  /** The same along a printed list: its batches in printed order, wherever they stand. */
+  @Get('work-lists/:id/pack')
+  @Allow(...MEMBERS)
+  @SerializeOptions({ schema: PlacePack })
+  async workList(@Param({ schema: ThingPath }) { id }: ThingPath, @TheCaller() caller: Caller): Promise<PlacePack> {
+    return this.#withBooks(caller, await this.rounds.along(caller, id));
+  }
+
+  async #withBooks(caller: Caller, round: Round): Promise<PlacePack> {
     const batches = round.stops.flatMap((stop) => stop.batches.map((batch) => batch.id));
     return { round, ...(await this.packs.booksOf(caller, batches)) };
   }

@@ -2,6 +2,7 @@ import type { BatchOnRound, Pack, PlacePack } from '@sprigline/contract';
 import { type BatchIdentity, type Entry, replay } from '@sprigline/domain';
 import { expect, test } from 'vitest';
 import { testApi } from '../../../../test/support/api.ts';
+import { newId } from '../../../../test/support/people.ts';
 import { Desk, nursery } from '../../../../test/support/nursery.ts';
 
 const api = await testApi();
@@ -24,6 +25,20 @@ test('a phone comes to the same books by itself, corrections and late entries am
     expect([books.balance, books.rooted.now ?? null]).toEqual([known?.balance, known?.rootedNow]);
   }
   expect(JSON.stringify(body.books)).not.toContain('writtenBy');
+});
+
+test('a printed list is taken along in printed order, without what has no plants any more', async () => {
+  const asked = { placeId: place.bench, days: 0 };
+  const list = { id: newId(), kind: 'rootCheck', asked };
+  const { status } = await desk.post('work-lists', list);
+  expect(status).toBe(201);
+  const printed = (await desk.get(`work-lists/${list.id}`)).body.lines.map(({ batch }: { batch: { id: string } }) => batch.id);
+  const { body } = (await desk.get(`work-lists/${list.id}/pack`)) as { body: PlacePack };
+  expect(printed.length).toBeGreaterThan(0);
+  expect(body.round).toMatchObject({ place: { id: list.id, name: 'rootCheck' }, taps: [] });
+  expect(body.round.stops.flatMap(({ batches }) => batches.map(({ id }) => id))).toEqual(printed);
+  expect(body.books.map(({ batch }) => batch.id)).toEqual(printed);
+  expect((await desk.get(`work-lists/${newId()}/pack`)).status).toBe(404);
 });
 
 test('what is taken along everywhere: people, places in walking order, days of work near by; for members only', async () => {

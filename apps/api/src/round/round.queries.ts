@@ -3,6 +3,7 @@ import type { BatchOnRound, Round } from '@sprigline/contract';
 import { DomainError, type Moment } from '@sprigline/domain';
 import { SHOWN, SHOWN_FROM } from '../batch/shown.queries.ts';
 import { Database } from '../database/database.ts';
+import { known } from '../database/known.ts';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import type { Caller } from '../http/caller.ts';
 import { placeStoryOf } from '../place/place-story.queries.ts';
@@ -48,6 +49,18 @@ SELECT walk.id, walk.name, walk.kind, walk.path, (
     FROM ${SHOWN_FROM} WHERE b.programme_id = $1 AND s.place_id = walk.id AND s.balance > 0) x) AS batches
 FROM walk ORDER BY walk.way`;
 
+/** The batches of a printed list that still have plants, in printed order, each where it stands now. */
+const LISTED = `
+WITH RECURSIVE walk AS (
+  SELECT id, name, kind, ARRAY[]::text[] AS path FROM place WHERE programme_id = $1 AND parent_id IS NULL
+  UNION ALL SELECT p.id, p.name, p.kind, walk.path || walk.name::text FROM walk JOIN place p ON p.programme_id = $1 AND p.parent_id = walk.id
+)
+SELECT walk.id, walk.name, walk.kind, walk.path, (
+  SELECT json_agg(x) FROM (SELECT ${SHOWN}, (${LAST_COUNT}) AS "lastCount" FROM ${SHOWN_FROM} WHERE b.programme_id = $1 AND b.id = n.batch_id) x) AS batches
+FROM work_list_line n JOIN batch_state here ON here.programme_id = $1 AND here.batch_id = n.batch_id AND here.balance > 0
+JOIN walk ON walk.id = here.place_id
+WHERE n.programme_id = $1 AND n.work_list_id = $2 ORDER BY n.number`;
+
 @Injectable()
 export class RoundQueries {
   constructor(private readonly database: Database) {}
@@ -58,6 +71,16 @@ export class RoundQueries {
       const walk = await walkOf(sql, caller.programmeId, placeId);
       const story = await placeStoryOf(sql, caller.programmeId, [placeId]);
       return { ...walk, ...placeFound(placeId, story, caller, momentIn(caller.zone, story.at)) };
+    });
+  }
+
+  /** A round along a printed list; no place is looked at on the way. @throws DomainError `record/unknown` */
+  along(caller: Caller, workListId: string): Promise<Round> {
+    return this.database.inTransaction(caller, async (sql) => {
+      const list = known(await sql.maybe<{ kind: string }>('SELECT kind FROM work_list WHERE programme_id = $1 AND id = $2', [caller.programmeId, workListId]));
+      const rows = await sql.rows<StopRow>(LISTED, [caller.programmeId, workListId]);
+      const stops = rows.map(({ id, name, kind, path, batches }) => ({ place: { id, name, kind }, path: [list.kind, ...path], batches }));
+      return { place: { id: workListId, name: list.kind, kind: 'workList' }, stops, taps: [], incidents: [], noEntryBefore: null };
     });
   }
 }

@@ -12,7 +12,7 @@ export function FieldScreens() {
     <FieldApp
       line={<OutboxLine />}
       screens={(route) =>
-        route.screen === 'outbox' ? <OutboxScreen /> : <PackedRound key={route.placeId} programme={route.programme} placeId={route.placeId} homeHref={fieldAddress(route.programme)} />
+        route.screen === 'outbox' ? <OutboxScreen /> : <PackedRound key={route.id} programme={route.programme} kind={route.screen === 'list' ? 'work-lists' : 'places'} id={route.id} homeHref={fieldAddress(route.programme)} />
       }
     />
   );

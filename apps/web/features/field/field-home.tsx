@@ -39,7 +39,7 @@ function OneProgramme({ pack: { programme: { handle, name }, me }, walks }: { pa
       <p className="text-sm text-ink-soft">{t('signedInAs', { name: me.name })}</p>
       {walks.length === 0 && <p className="mt-2 max-w-prose">{t('none')}</p>}
       <ul className="mt-3 grid gap-3" aria-label={t('walks')}>
-        {walks.map((walk) => <WalkCard key={walk.placeId} walk={walk} />)}
+        {walks.map((walk) => <WalkCard key={walk.id} walk={walk} />)}
       </ul>
       <div className="mt-4 grid gap-3 sm:flex">
         <a href={fieldAddress(handle, 'pack')} className={buttonClass(walks.length === 0 ? 'main' : 'quiet')}>{t('more')}</a>
@@ -49,14 +49,14 @@ function OneProgramme({ pack: { programme: { handle, name }, me }, walks }: { pa
   );
 }
 
-function WalkCard({ walk: { programme, placeId, name, packedAt, round } }: { walk: KeptWalk }) {
+function WalkCard({ walk: { programme, kind, id, name, packedAt, round } }: { walk: KeptWalk }) {
   const t = useTranslations('field');
   const when = t('ago', { ...ago(packedAt, Date.now()) });
   const n = round.stops.reduce((sum, { batches }) => sum + batches.length, 0);
   return (
     <li>
-      <a href={fieldAddress(programme, 'round', placeId)} className="flex min-h-16 flex-col justify-center rounded-md border-2 border-juniper bg-sheet px-4 py-2 no-underline hover:bg-lichen">
-        <span className="text-lg font-semibold">{t('walk', { place: name })}</span>
+      <a href={fieldAddress(programme, kind === 'places' ? 'round' : 'list', id)} className="flex min-h-16 flex-col justify-center rounded-md border-2 border-juniper bg-sheet px-4 py-2 no-underline hover:bg-lichen">
+        <span className="text-lg font-semibold">{t('walk', { place: kind === 'places' ? name : t(`lists.${name as 'calling'}`) })}</span>
         <span className="text-sm text-ink-soft">{t('batches', { n })}, {t('packed', { when })}</span>
         {Date.now() - packedAt > OLD_MS && <span className="text-sm font-semibold">! {t('old', { when })}</span>}
       </a>

@@ -8,7 +8,8 @@ test.each([
   ['#/outbox', { screen: 'outbox' }],
   ['#/harrowdale', { screen: 'home', programme: 'harrowdale' }],
   ['#/harrowdale/pack', { screen: 'pack', programme: 'harrowdale' }],
-  ['#/harrowdale/round/abc', { screen: 'round', programme: 'harrowdale', placeId: 'abc' }],
+  ['#/harrowdale/round/abc', { screen: 'round', programme: 'harrowdale', id: 'abc' }],
+  ['#/harrowdale/list/abc', { screen: 'list', programme: 'harrowdale', id: 'abc' }],
   ['#/harrowdale/round', { screen: 'home', programme: 'harrowdale' }],
   ['#/%zz/round/abc', { screen: 'home' }],
 ])('%s leads to its screen', (hash, route) => {
@@ -17,6 +18,6 @@ test.each([
 
 test('what an address says is read back', () => {
   const address = fieldAddress('harrowdale', 'round', 'a/b');
-  expect(routeIn(address.slice(address.indexOf('#')))).toEqual({ screen: 'round', programme: 'harrowdale', placeId: 'a/b' });
+  expect(routeIn(address.slice(address.indexOf('#')))).toEqual({ screen: 'round', programme: 'harrowdale', id: 'a/b' });
   expect(fieldAddress()).toBe('/field');
 });

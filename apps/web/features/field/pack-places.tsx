@@ -4,7 +4,7 @@ import type { Pack } from '@sprigline/contract';
 import { ago } from '../../lib/ago.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
 import { apiPath, askFrom } from '../../lib/phone/ask.ts';
-import { type NotPacked, packOf, packPlace } from '../../lib/phone/packing.ts';
+import { type NotPacked, packOf, packWalk } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Flag } from '../../ui/flag.tsx';
@@ -24,7 +24,7 @@ export function PackPlaces({ programme }: { programme: string }) {
     setBusy(placeId);
     setProblem(undefined);
     const store = await theStore();
-    const done = await packPlace(store, askFrom(store), { programme, placeId, now: Date.now() });
+    const done = await packWalk(store, askFrom(store), { programme, kind: 'places', id: placeId, now: Date.now() });
     if (typeof done === 'string') setProblem(done);
     setBusy(undefined);
     look();
@@ -44,7 +44,7 @@ export function PackPlaces({ programme }: { programme: string }) {
       )}
       <ul className="grid gap-2">
         {places?.map((place) => {
-          const walk = packed?.walks.find((one) => one.programme === programme && one.placeId === place.id);
+          const walk = packed?.walks.find((one) => one.programme === programme && one.id === place.id);
           return <PlaceLine key={place.id} place={place} packedAt={walk?.packedAt} isBusy={busy === place.id} pack={() => void pack(place.id)} />;
         })}
       </ul>

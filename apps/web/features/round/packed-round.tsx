@@ -6,8 +6,8 @@ import { sayDay, today } from '../../lib/calendar.ts';
 import { askFrom } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
-import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
-import { type NotPacked, packOf, packPlace, walkOf } from '../../lib/phone/packing.ts';
+import type { KeptPack, KeptWalk, WalkKind } from '../../lib/phone/pack-shapes.ts';
+import { type NotPacked, packOf, packWalk, walkOf } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { WORKDAY_COOKIE } from '../../lib/workday-cookie.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
@@ -16,7 +16,9 @@ import { stopsOf } from './stop.ts';
 
 interface PackedRoundProps {
   readonly programme: string;
-  readonly placeId: string;
+  readonly kind: WalkKind;
+  /** Of the place or of the list. */
+  readonly id: string;
   readonly homeHref: string;
 }
 
@@ -29,6 +31,7 @@ type Found = { readonly pack: KeptPack; readonly walk: KeptWalk; readonly author
 export function PackedRound(props: PackedRoundProps) {
   const t = useTranslations('round');
   const field = useTranslations('field');
+  const lists = useTranslations('field.lists');
   const found = usePacked(props);
   if (found === undefined) return <p role="status">{field('opening')}</p>;
   if (typeof found === 'string') {
@@ -45,8 +48,8 @@ export function PackedRound(props: PackedRoundProps) {
   return (
     <RoundScreen
       programme={props.programme}
-      placeId={walk.placeId}
-      placeName={walk.name}
+      placeId={walk.id}
+      placeName={walk.kind === 'work-lists' ? lists(walk.name as 'calling') : walk.name}
       personId={author.personId}
       me={author.name}
       zone={zone}
@@ -62,20 +65,20 @@ export function PackedRound(props: PackedRoundProps) {
   );
 }
 
-function usePacked({ programme, placeId }: PackedRoundProps): Found {
+function usePacked({ programme, kind, id }: PackedRoundProps): Found {
   const [found, setFound] = useState<Found>();
   useEffect(() => {
     let isGone = false;
     const find = async (): Promise<Found> => {
       const store = await theStore();
-      const fresh = navigator.onLine === false ? 'unheard' : await packPlace(store, askFrom(store), { programme, placeId, now: Date.now(), patienceMs: PATIENCE_MS });
-      const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, programme, placeId)]);
+      const fresh = navigator.onLine === false ? 'unheard' : await packWalk(store, askFrom(store), { programme, kind, id, now: Date.now(), patienceMs: PATIENCE_MS });
+      const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, { programme, id })]);
       if (!pack || !walk) return typeof fresh === 'string' ? fresh : 'unheard';
       return { pack, walk, author: await authorHere(store, programme) };
     };
     find().then((one) => isGone || setFound(one), () => isGone || setFound('full'));
     return () => void (isGone = true);
-  }, [programme, placeId]);
+  }, [programme, kind, id]);
   return found;
 }
 

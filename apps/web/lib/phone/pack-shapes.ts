@@ -5,10 +5,16 @@ export interface KeptPack extends Pack {
   readonly packedAt: number;
 }
 
-/** A walk that was packed: a place with its batches, and what their books are made of. */
+/** Along what one walks: what lies in a place, or the lines of a printed list. */
+export type WalkKind = 'places' | 'work-lists';
+
+/** A walk that was packed: its batches, and what their books are made of. */
 export interface KeptWalk {
   readonly programme: string;
-  readonly placeId: string;
+  readonly kind: WalkKind;
+  /** Of the place or of the list. */
+  readonly id: string;
+  /** Of a place its name, of a list its kind. */
   readonly name: string;
   readonly packedAt: number;
   readonly round: Round;

@@ -7,14 +7,19 @@ import { tellOfDevice } from './telling.ts';
 /** Why nothing was packed; what was packed before stays. */
 export type NotPacked = 'unheard' | 'signedOut' | 'refused' | 'full';
 
-const walkKey = (programme: string, placeId: string): string => `${programme}/${placeId}`;
+const walkKey = ({ programme, id }: Pick<KeptWalk, 'programme' | 'id'>): string => `${programme}/${id}`;
+
+interface ToPack extends Pick<KeptWalk, 'programme' | 'kind' | 'id'> {
+  readonly now: number;
+  readonly patienceMs?: number | undefined;
+}
 
 /**
- * Takes a place along: the walk with the books of its batches, and what holds wherever one walks.
+ * Takes a place or a printed list along: the walk with the books of its batches, and what holds wherever one walks.
  * Both are kept at once, or neither.
  */
-export async function packPlace(store: Store, ask: Ask, { programme, placeId, now, patienceMs }: { programme: string; placeId: string; now: number; patienceMs?: number | undefined }): Promise<KeptWalk | NotPacked> {
-  const paths = [apiPath(programme, 'pack'), apiPath(programme, 'places', placeId, 'pack')] as const;
+export async function packWalk(store: Store, ask: Ask, { programme, kind, id, now, patienceMs }: ToPack): Promise<KeptWalk | NotPacked> {
+  const paths = [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')] as const;
   let answers;
   try {
     answers = await Promise.all(paths.map((path) => ask(path, patienceMs === undefined ? {} : { patienceMs })));
@@ -26,7 +31,7 @@ export async function packPlace(store: Store, ask: Ask, { programme, placeId, no
   if (worst >= 500) return 'unheard';
   if (worst >= 400) return 'refused';
   const [pack, walk] = answers.map(({ body }) => body) as [Pack, PlacePack];
-  const kept: KeptWalk = { programme, placeId, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
+  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
   if (!(await keepBoth(store, { ...pack, packedAt: now }, kept))) return 'full';
   void tellOfDevice(store, ask, [programme], { hasPacked: true });
   return kept;
@@ -35,7 +40,7 @@ export async function packPlace(store: Store, ask: Ask, { programme, placeId, no
 async function keepBoth(store: Store, pack: KeptPack, walk: KeptWalk): Promise<boolean> {
   try {
     const writing = store.transaction(['packs', 'walks'], 'readwrite', { durability: 'strict' });
-    await Promise.all([writing.objectStore('packs').put(pack, walk.programme), writing.objectStore('walks').put(walk, walkKey(walk.programme, walk.placeId))]);
+    await Promise.all([writing.objectStore('packs').put(pack, walk.programme), writing.objectStore('walks').put(walk, walkKey(walk))]);
     await writing.done;
     return true;
   } catch (error) {
@@ -46,7 +51,7 @@ async function keepBoth(store: Store, pack: KeptPack, walk: KeptWalk): Promise<b
 
 export const packOf = (store: Store, programme: string): Promise<KeptPack | undefined> => store.get('packs', programme);
 
-export const walkOf = (store: Store, programme: string, placeId: string): Promise<KeptWalk | undefined> => store.get('walks', walkKey(programme, placeId));
+export const walkOf = (store: Store, walk: Pick<KeptWalk, 'programme' | 'id'>): Promise<KeptWalk | undefined> => store.get('walks', walkKey(walk));
 
 /** What was packed, the newest first. */
 export async function allPacked(store: Store): Promise<{ packs: KeptPack[]; walks: KeptWalk[] }> {

@@ -3,6 +3,7 @@ import { WorkList } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { SheetTable } from '../../../../../features/work-list/sheet-table.tsx';
 import { sayDay, sayMoment, today } from '../../../../../lib/calendar.ts';
+import { fieldAddress } from '../../../../../lib/field-address.ts';
 import { nameIn, peopleOf, placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { publicAddress } from '../../../../../lib/public-address.ts';
@@ -19,7 +20,7 @@ export const generateMetadata = titled(({ workLists }) => workLists.one);
 
 export default async function WorkListPage({ params }: { params: Promise<{ programme: string; id: string }> }) {
   const { programme, id } = await params;
-  const [list, { name, zone }, people, places, { workLists: said }, t, address] = await Promise.all([
+  const [list, { name, zone }, people, places, { workLists: said, field }, t, address] = await Promise.all([
     read(apiOf(programme, 'work-lists', id), WorkList), workplaceOf(programme), peopleOf(programme), placesOf(programme), getMessages(), getTranslations('workLists'), publicAddress(),
   ]);
   const here = pageOf(programme, 'work-lists', id);
@@ -30,7 +31,7 @@ export default async function WorkListPage({ params }: { params: Promise<{ progr
   return (
     <>
       <Trail steps={[{ href: pageOf(programme, 'work-lists'), words: said.title }]} />
-      <PageHeading kind={<>{name}, {placeId === null ? said.everywhere : nameIn(places, placeId)}</>} act={<ButtonLink href={`${here}/type`}>{said.typeBack}</ButtonLink>}>
+      <PageHeading kind={<>{name}, {placeId === null ? said.everywhere : nameIn(places, placeId)}</>} act={<><ButtonLink href={`${here}/type`}>{said.typeBack}</ButtonLink><ButtonLink look="quiet" href={fieldAddress(programme, 'list', id)}>{field.takeAlong}</ButtonLink></>}>
         {said.kinds[list.kind]}
       </PageHeading>
       <div className="mb-6 flex flex-wrap items-start justify-between gap-4">
