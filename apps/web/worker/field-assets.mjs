@@ -3,12 +3,15 @@ import { join } from 'node:path';
 import vm from 'node:vm';
 
 /** The page that a phone keeps. */
-const PAGE = '/field/page';
+const PAGE = 'field';
+/** One that is the framework's own, and nothing else. */
+const BARE = '_global-error';
 
 /**
  * @typedef {object} FieldAssets
  * @property {string[]} framework scripts that any page of the framework loads, from the folder of the build on
- * @property {string[]} own scripts of the field page besides them
+ * @property {string[]} bare scripts that a page needs besides, of which nothing is ours
+ * @property {string[]} own scripts of the field page besides those of any page
  * @property {string[]} lazy scripts that it loads once they are used
  * @property {string[]} styles
  * @property {string[]} fonts
@@ -24,11 +27,10 @@ export function fieldAssets(build) {
   /** @param {string} path */
   const text = (path) => readFileSync(join(build, path), 'utf8');
   const framework = /** @type {{ rootMainFiles: string[] }} */ (JSON.parse(text('build-manifest.json'))).rootMainFiles;
-  const { clientModules, entryCSSFiles, entryJSFiles } = pageManifest(text('server/app/field/page_client-reference-manifest.js'));
-  const named = [...Object.values(clientModules).flatMap(({ chunks }) => chunks), ...Object.values(entryJSFiles).flat()];
-  const own = unique(named.map(fromBuild)).filter((path) => path.endsWith('.js') && !framework.includes(path));
-  const styles = unique(Object.values(entryCSSFiles).flat().map(({ path }) => path));
-  return { framework, own, styles, lazy: lazyOf(own, [...framework, ...own], text), fonts: unique(styles.flatMap((path) => fontsIn(text(path)))) };
+  const [field, bare] = [PAGE, BARE].map((page) => pageManifest(text(`server/app/${page}/page_client-reference-manifest.js`), `/${page}/page`));
+  const own = scriptsOf(/** @type {PageManifest} */ (field), framework);
+  const styles = unique(Object.values(/** @type {PageManifest} */ (field).entryCSSFiles).flat().map(({ path }) => path));
+  return { framework, own, styles, bare: scriptsOf(/** @type {PageManifest} */ (bare), framework), lazy: lazyOf(own, [...framework, ...own], text), fonts: unique(styles.flatMap((path) => fontsIn(text(path)))) };
 }
 
 /**
@@ -38,12 +40,18 @@ export function fieldAssets(build) {
  * @property {Record<string, string[]>} entryJSFiles
  */
 
-/** @param {string} script @returns {PageManifest} */
-function pageManifest(script) {
+/** @param {PageManifest} manifest @param {string[]} framework */
+function scriptsOf({ clientModules, entryJSFiles }, framework) {
+  const named = [...Object.values(clientModules).flatMap(({ chunks }) => chunks), ...Object.values(entryJSFiles).flat()];
+  return unique(named.map(fromBuild)).filter((path) => path.endsWith('.js') && !framework.includes(path));
+}
+
+/** @param {string} script @param {string} page @returns {PageManifest} */
+function pageManifest(script, page) {
   const context = { globalThis: /** @type {{ __RSC_MANIFEST?: Record<string, PageManifest> }} */ ({}) };
   vm.runInNewContext(script, context);
-  const manifest = context.globalThis.__RSC_MANIFEST?.[PAGE];
-  if (!manifest) throw new Error(`the build has no manifest of ${PAGE}`);
+  const manifest = context.globalThis.__RSC_MANIFEST?.[page];
+  if (!manifest) throw new Error(`the build has no manifest of ${page}`);
   return manifest;
 }
 

@@ -78,6 +78,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Ours.ours": "What concerns the partner who asks.",
   "Pack.place": "The walk through a place, with what the books of its first 500 batches are made of.",
   "Pack.whole": "What a phone takes along wherever one walks: people, workdays, places. No exact place is in it.",
+  "Pack.workList": "The same along a printed list: its batches in printed order, wherever they stand.",
   "Partner.change": "Needs If-Match.",
   "Partner.list": "All partners of the programme, by name.",
   "Partner.make": "Sending it twice makes it once.",
