@@ -5,6 +5,7 @@ import { KeptBanner } from './kept-banner.tsx';
 import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
+import { StopPhoto } from './stop-photo.tsx';
 import { StopView } from './stop-view.tsx';
 import { ToldView } from './told-view.tsx';
 import { useBooksHere } from './use-books-here.ts';
@@ -44,7 +45,7 @@ export function RoundScreen(props: RoundProps) {
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
       {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
     </div>
   );

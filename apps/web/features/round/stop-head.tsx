@@ -1,5 +1,5 @@
 import { useTranslations } from 'next-intl';
-import type { Ref } from 'react';
+import type { ReactNode, Ref } from 'react';
 import { sayDay } from '../../lib/calendar.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
@@ -14,10 +14,11 @@ interface StopHeadProps {
   readonly of: number;
   readonly leaveTo: string;
   readonly finish: () => void;
+  readonly photo: ReactNode;
 }
 
 /** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
-export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish }: StopHeadProps) {
+export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish, photo }: StopHeadProps) {
   const t = useTranslations('round');
   const { label, stage, donor, stand, species, place, rows, held, lastCount, openedOn } = stop;
   return (
@@ -34,6 +35,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish }: StopHe
         <h1 ref={ref} id="stop" tabIndex={-1} className="text-xl outline-none"><span className="tie-label">{label}</span></h1>
         {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} />}
         {held && <Flag tone="grave">{t('held')}</Flag>}
+        {!isShort && <span className="ml-auto">{photo}</span>}
       </div>
       <p className={`leading-snug ${isShort ? 'hidden' : ''}`}>
         <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>

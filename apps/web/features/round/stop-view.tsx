@@ -1,5 +1,5 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
 import { DeadBar, DeadPanel } from './dead-panel.tsx';
@@ -19,10 +19,11 @@ interface StopViewProps {
   readonly zone: string;
   readonly leaveTo: string;
   readonly walk: Walk;
+  readonly photo: ReactNode;
 }
 
 /** One batch, one screen. A field is marked, and the keys write into it. */
-export function StopView({ stop, at, of, zone, leaveTo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
+export function StopView({ stop, at, of, zone, leaveTo, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
   const [look, setLook] = useState<Look>(before?.look ?? draft.look);
@@ -66,7 +67,7 @@ export function StopView({ stop, at, of, zone, leaveTo, walk: { state: { draft }
 
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'told' })} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (
