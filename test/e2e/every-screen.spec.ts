@@ -17,7 +17,7 @@ const SCREENS = [
 ];
 
 /** What works without a signal; one page, whose screens stand behind the #. */
-const IN_FIELD = ['/field', '/field#/harrowdale/pack', '/field#/outbox'];
+const IN_FIELD = ['/field', '/field#/harrowdale/pack', '/field#/harrowdale/trip', '/field#/outbox'];
 
 /** Screens about one thing, reached by the first link of a list; and what lies behind them. */
 const ABOUT_ONE = [

@@ -37,6 +37,7 @@ import { RegimeModule } from './regime/regime.module.ts';
 import { ReportModule } from './report/report.module.ts';
 import { ReviewModule } from './review/review.module.ts';
 import { RoundModule } from './round/round.module.ts';
+import { SealModule } from './seal/seal.module.ts';
 import { SecondOpinionModule } from './second-opinion/second-opinion.module.ts';
 import { SignInModule } from './sign-in/sign-in.module.ts';
 import { SiteModule } from './site/site.module.ts';
@@ -66,7 +67,7 @@ export class AppModule {
         LabelModule, RoundModule, ReviewModule, TimeToRootModule, LeaveOrCallModule, LostLabelModule, ForecastModule, TraceModule, DeterminationModule, DeviceModule, CloneModule, WorkListModule,
         RequestModule, HoldModule, RegimeModule, ClimateModule, IncidentModule, TreatmentModule, DueModule, NewsModule,
         ReportModule, ChangeModule, ComparisonModule,
-        SecondOpinionModule, PlanModule, PackModule, PhotoModule,
+        SecondOpinionModule, PlanModule, PackModule, PhotoModule, SealModule,
       ],
       providers: [{ provide: SETTINGS, useValue: settings }],
       exports: [SETTINGS],

@@ -17,6 +17,7 @@ import incidents from './en/incidents.json' with { type: 'json' };
 import labels from './en/labels.json' with { type: 'json' };
 import news from './en/news.json' with { type: 'json' };
 import origins from './en/origins.json' with { type: 'json' };
+import outing from './en/outing.json' with { type: 'json' };
 import keys from './en/keys.json' with { type: 'json' };
 import ours from './en/ours.json' with { type: 'json' };
 import outbox from './en/outbox.json' with { type: 'json' };
@@ -76,6 +77,7 @@ export const messages = {
   incidents,
   news,
   origins,
+  outing,
   keys,
   labels,
   ours,

@@ -42,6 +42,7 @@ export * from './regime.ts';
 export * from './report.ts';
 export * from './review.ts';
 export * from './round.ts';
+export * from './seal.ts';
 export * from './second-opinion.ts';
 export * from './shapes.ts';
 export * from './sign-in.ts';

@@ -1,8 +1,11 @@
 import { z } from 'zod';
+import { DonorTreeState } from './donor-tree.ts';
 import { Role } from './people.ts';
 import { PlaceKind } from './place.ts';
+import { Cell } from './position.ts';
 import { Programme } from './programme.ts';
 import { Round } from './round.ts';
+import { SealKey } from './seal.ts';
 import { Day } from './shapes.ts';
 import { Stage } from './entry/words.ts';
 
@@ -23,6 +26,13 @@ export const Pack = z.object({
   workdays: z.array(z.object({ id: z.uuid(), day: Day, place: z.string().nullable(), tasks: z.string().nullable() })),
   /** Parents before what lies in them, in walking order; closed ones are left out. */
   places: z.array(z.object({ id: z.uuid(), name: z.string(), kind: PlaceKind, parentId: z.uuid().nullable(), batches: z.int() })),
+  /** Places measured without a signal are sealed to it at once. */
+  seal: SealKey,
+  /** Where trips go. */
+  stands: z.array(z.object({ id: z.uuid(), name: z.string(), cell: Cell.nullable() })),
+  /** Of the dead too: their labels are in use. */
+  donorTrees: z.array(z.object({ id: z.uuid(), label: z.string(), standId: z.uuid(), taxonId: z.uuid(), state: DonorTreeState })),
+  taxa: z.array(z.object({ id: z.uuid(), scientificName: z.string(), commonName: z.string().nullable() })),
 });
 export type Pack = z.infer<typeof Pack>;
 

@@ -9,6 +9,7 @@ import { PEOPLE_REFUSALS } from './refusals/people.ts';
 import { PHOTO_REFUSALS } from './refusals/photos.ts';
 import { PLAN_REFUSALS } from './refusals/plans.ts';
 import { RECORD_REFUSALS } from './refusals/records.ts';
+import { SEAL_REFUSALS } from './refusals/seals.ts';
 import { WORK_LIST_REFUSALS } from './refusals/work-lists.ts';
 import { REQUEST_REFUSALS } from './refusals/requests.ts';
 
@@ -28,4 +29,5 @@ export const REFUSALS: Readonly<Record<string, Refusal>> = {
   ...PLAN_REFUSALS,
   ...DUE_REFUSALS,
   ...LABEL_REFUSALS,
+  ...SEAL_REFUSALS,
 };

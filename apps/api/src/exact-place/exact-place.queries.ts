@@ -16,8 +16,14 @@ export class ExactPlaceQueries {
     return row ? { ...row, latitude: row.latitude.toNumber(), longitude: row.longitude.toNumber() } : undefined;
   }
 
-  async file(records: Records, programmeId: string, of: PlaceOf, place: ExactPlace): Promise<void> {
-    await records.exactPlace.create({ data: { programmeId, id: randomUUID(), ...of, ...place } });
+  /** @param sealedHash of the sealed place that it was told by */
+  async file(records: Records, programmeId: string, of: PlaceOf, place: ExactPlace, sealedHash: Uint8Array<ArrayBuffer> | null = null): Promise<void> {
+    await records.exactPlace.create({ data: { programmeId, id: randomUUID(), ...of, ...place, sealedHash } });
+  }
+
+  /** By which sealed place it was told; nothing where no place is told at all. */
+  async toldBy(records: Records, programmeId: string, of: PlaceOf): Promise<{ sealedHash: Uint8Array | null } | undefined> {
+    return (await records.exactPlace.findFirst({ where: { programmeId, ...of }, select: { sealedHash: true } })) ?? undefined;
   }
 
   async rewrite(records: Records, programmeId: string, of: PlaceOf, place: ExactPlace): Promise<void> {

@@ -14,7 +14,7 @@ const WITH_AN_ACCOUNT = ['GET /me', 'POST /programmes', 'POST /invitations/:toke
 const OWNERS_ONLY = ['PATCH /programmes/:programme', 'GET /programmes/:programme/audit'];
 const VOLUNTEERS_DO_NOT_READ = ['people/:id', 'invitations', 'imports', 'imports/:id', 'imports/:id/dry-run', 'review', 'review/groups', 'news', 'news/entries', 'keys', 'reports/handover', 'reports/handover.csv', 'plans/:id/shares'].map((path) => `GET /programmes/:programme/${path}`);
 const VOLUNTEERS_WRITE = [
-  'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
+  'POST entries', 'POST entries/preview', 'POST donor-trees', 'POST donor-trees/:id/sightings', 'PUT donor-trees/:id/sealed-place', 'POST trips', 'POST trips/:id/bundles', 'POST workdays', 'PUT workdays/:id',
   'POST work-lists', 'POST work-lists/:id/typed',
   'POST climate',
   'POST labels', 'POST labels/missing', 'POST label-rolls',

@@ -3,6 +3,7 @@ import { Pack, PlacePack, ProgrammePath, type Round, ThingPath } from '@spriglin
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { Allow, MEMBERS } from '../http/rule.ts';
 import { RoundQueries } from '../round/round.queries.ts';
+import { SealQueries } from '../seal/seal.queries.ts';
 import { PackQueries } from './pack.queries.ts';
 
 @Controller('programmes/:programme')
@@ -10,14 +11,15 @@ export class PackController {
   constructor(
     private readonly packs: PackQueries,
     private readonly rounds: RoundQueries,
+    private readonly seals: SealQueries,
   ) {}
 
-  /** What a phone takes along wherever one walks: people, workdays, places. No exact place is in it. */
+  /** What a phone takes along wherever one walks: people, workdays, places, and what a trip chooses from. No exact place is in it. */
   @Get('pack')
   @Allow(...MEMBERS)
   @SerializeOptions({ schema: Pack })
-  whole(@Param({ schema: ProgrammePath }) _path: ProgrammePath, @TheCaller() caller: Caller): Promise<Pack> {
-    return this.packs.whole(caller);
+  async whole(@Param({ schema: ProgrammePath }) _path: ProgrammePath, @TheCaller() caller: Caller): Promise<Pack> {
+    return { ...(await this.packs.whole(caller)), seal: await this.seals.current(caller) };
   }
 
   /** The walk through a place, with what the books of its first 500 batches are made of. */

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import type { Pack, PackedBooks, PackedEntry, PlacePack, Programme } from '@sprigline/contract';
+import type { Cell, Pack, PackedBooks, PackedEntry, PlacePack, Programme } from '@sprigline/contract';
+import { cellHalfDiagonalM } from '@sprigline/domain';
 import { Database } from '../database/database.ts';
 import { ENTRY_COLUMNS, type EntryRow, entryOfRow } from '../entry/history.queries.ts';
 import type { Caller } from '../http/caller.ts';
@@ -27,7 +28,11 @@ SELECT ${at} AS at,
   ${list(`SELECT id, name FROM person WHERE programme_id = $1 AND left_at IS NULL AND partner_id IS NULL ORDER BY name, id`)} AS people,
   ${list(`SELECT w.id, w.day, p.name AS place, w.tasks FROM workday w LEFT JOIN place p ON p.programme_id = $1 AND p.id = w.place_id
     WHERE w.programme_id = $1 AND w.day BETWEEN (present_time() AT TIME ZONE $3)::date - 7 AND (present_time() AT TIME ZONE $3)::date + 1 ORDER BY w.day DESC, w.id`)} AS workdays,
-  ${list(`SELECT o.id, o.name, o.kind, o.parent_id AS "parentId", coalesce(h.batches, 0) AS batches FROM open_place o LEFT JOIN here h ON h.place_id = o.id ORDER BY o.way`)} AS places`;
+  ${list(`SELECT o.id, o.name, o.kind, o.parent_id AS "parentId", coalesce(h.batches, 0) AS batches FROM open_place o LEFT JOIN here h ON h.place_id = o.id ORDER BY o.way`)} AS places,
+  ${list(`SELECT id, name, CASE WHEN cell_latitude IS NOT NULL AND cell_longitude IS NOT NULL AND cell_degrees IS NOT NULL
+    THEN json_build_object('latitude', cell_latitude, 'longitude', cell_longitude, 'degrees', cell_degrees) END AS cell FROM stand WHERE programme_id = $1 ORDER BY name, id`)} AS stands,
+  ${list(`SELECT id, label, stand_id AS "standId", taxon_id AS "taxonId", state FROM donor_tree WHERE programme_id = $1 ORDER BY label, id`)} AS "donorTrees",
+  ${list(`SELECT id, scientific_name AS "scientificName", common_name AS "commonName" FROM taxon WHERE programme_id = $1 ORDER BY scientific_name, id`)} AS taxa`;
 
 const BOOKS = `
 WITH said AS (
@@ -41,7 +46,8 @@ SELECT json_build_object('id', b.id, 'stage', b.stage, 'stickingId', b.sticking_
     WHERE said.batch_id = b.id AND NOT EXISTS (SELECT FROM waiting_entry w WHERE w.programme_id = $1 AND w.entry_id = said.id)`)} AS entries
 FROM unnest($2::uuid[]) WITH ORDINALITY AS asked (id, at) JOIN batch b ON b.programme_id = $1 AND b.id = asked.id ORDER BY asked.at`;
 
-interface WholeRow extends Omit<Pack, 'me'>, Record<string, unknown> {
+interface WholeRow extends Omit<Pack, 'me' | 'seal' | 'stands'>, Record<string, unknown> {
+  readonly stands: readonly { readonly id: string; readonly name: string; readonly cell: Omit<Cell, 'halfDiagonalM'> | null }[];
   readonly programme: Programme;
   readonly myName: string;
 }
@@ -55,10 +61,10 @@ interface BooksRow extends Record<string, unknown> {
 export class PackQueries {
   constructor(private readonly database: Database) {}
 
-  async whole(caller: Caller): Promise<Pack> {
+  async whole(caller: Caller): Promise<Omit<Pack, 'seal'>> {
     const { programmeId, personId, role, zone } = caller;
-    const { myName, ...pack } = await this.database.inTransaction(caller, (sql) => sql.one<WholeRow>(WHOLE, [programmeId, personId, zone]));
-    return { ...pack, me: { personId, name: myName, role } };
+    const { myName, stands, ...pack } = await this.database.inTransaction(caller, (sql) => sql.one<WholeRow>(WHOLE, [programmeId, personId, zone]));
+    return { ...pack, stands: stands.map(({ cell, ...stand }) => ({ ...stand, cell: cell && withHalfDiagonal(cell) })), me: { personId, name: myName, role } };
   }
 
   /** @param batches in walking order */
@@ -70,6 +76,8 @@ export class PackQueries {
     });
   }
 }
+
+const withHalfDiagonal = (cell: Omit<Cell, 'halfDiagonalM'>): Cell => ({ ...cell, halfDiagonalM: Math.round(cellHalfDiagonalM(cell.latitude, cell.degrees)) });
 
 const booksOfRow = ({ batch: { stickingId, ...batch }, entries }: BooksRow): PackedBooks => ({
   // The columns besides the sticking are never empty.

@@ -41,8 +41,9 @@ function OneProgramme({ pack: { programme: { handle, name }, me }, walks }: { pa
       <ul className="mt-3 grid gap-3" aria-label={t('walks')}>
         {walks.map((walk) => <WalkCard key={walk.id} walk={walk} />)}
       </ul>
-      <div className="mt-4 grid gap-3 sm:flex">
+      <div className="mt-4 grid gap-3 sm:flex sm:flex-wrap">
         <a href={fieldAddress(handle, 'pack')} className={buttonClass(walks.length === 0 ? 'main' : 'quiet')}>{t('more')}</a>
+        <a href={fieldAddress(handle, 'trip')} className={buttonClass('quiet')}>{t('trip')}</a>
         <a href={pageOf(handle)} className={buttonClass('quiet')}>{t('toDesk', { programme: name })}</a>
       </div>
     </section>

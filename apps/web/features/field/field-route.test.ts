@@ -8,6 +8,7 @@ test.each([
   ['#/outbox', { screen: 'outbox' }],
   ['#/harrowdale', { screen: 'home', programme: 'harrowdale' }],
   ['#/harrowdale/pack', { screen: 'pack', programme: 'harrowdale' }],
+  ['#/harrowdale/trip', { screen: 'trip', programme: 'harrowdale' }],
   ['#/harrowdale/round/abc', { screen: 'round', programme: 'harrowdale', id: 'abc' }],
   ['#/harrowdale/list/abc', { screen: 'list', programme: 'harrowdale', id: 'abc' }],
   ['#/harrowdale/round', { screen: 'home', programme: 'harrowdale' }],

@@ -3,6 +3,7 @@ export type FieldRoute =
   | { readonly screen: 'home'; readonly programme?: string | undefined }
   | { readonly screen: 'outbox' }
   | { readonly screen: 'pack'; readonly programme: string }
+  | { readonly screen: 'trip'; readonly programme: string }
   | { readonly screen: 'round' | 'list'; readonly programme: string; readonly id: string };
 
 /** @param hash as the browser tells it; what leads nowhere leads home */
@@ -11,6 +12,7 @@ export function routeIn(hash: string): FieldRoute {
   if (programme === 'outbox') return { screen: 'outbox' };
   if (!programme) return { screen: 'home' };
   if (screen === 'pack') return { screen: 'pack', programme };
+  if (screen === 'trip') return { screen: 'trip', programme };
   if ((screen === 'round' || screen === 'list') && id) return { screen, programme, id };
   return { screen: 'home', programme };
 }

@@ -71,7 +71,7 @@ function What({ item: { about, work, author }, at }: { item: OutboxItem | SentIt
   const t = useTranslations('outbox');
   const field = useTranslations('field');
   const kinds = useTranslations('entries.kinds');
-  const what = work.kind === 'entry' ? kinds(work.entry.saying.kind) : t(`kinds.${work.kind}`);
+  const what = work.kind === 'entry' ? kinds(work.entry.saying.kind) : t(`kinds.${work.kind === 'record' ? recordKind(work.path) : work.kind}`);
   return (
     <span>
       <strong>{about}</strong> {what}
@@ -79,6 +79,14 @@ function What({ item: { about, work, author }, at }: { item: OutboxItem | SentIt
     </span>
   );
 }
+
+/** The noun at the end of its address. */
+function recordKind(path: string) {
+  const noun = path.split('/').at(-1);
+  return RECORDS.find((one) => one === noun) ?? 'record';
+}
+
+const RECORDS = ['trips', 'donor-trees', 'bundles', 'sealed-place'] as const;
 
 function WaitingLine({ item }: { item: OutboxItem }) {
   const t = useTranslations('outbox');

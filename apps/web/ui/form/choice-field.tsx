@@ -17,10 +17,12 @@ interface ChoiceFieldProps {
   readonly hint?: ReactNode;
   readonly isOptional?: boolean;
   readonly value?: string | number | null | undefined;
+  /** Told what was chosen, where other fields depend on it. */
+  readonly choose?: (value: string) => void;
 }
 
 /** One of many. For a few, RadioField shows them all at once. */
-export function ChoiceField({ name, choices, hint, isOptional, value }: ChoiceFieldProps) {
+export function ChoiceField({ name, choices, hint, isOptional, value, choose }: ChoiceFieldProps) {
   const field = useField(name);
   const t = useTranslations('ui');
   return (
@@ -31,6 +33,7 @@ export function ChoiceField({ name, choices, hint, isOptional, value }: ChoiceFi
         name={name}
         required={!isOptional}
         defaultValue={field.typed ?? value ?? ''}
+        onChange={(event) => choose?.(event.target.value)}
         aria-invalid={field.error !== undefined}
         aria-describedby={describedBy(field, hint)}
         className={INPUT}
