@@ -46,7 +46,7 @@ test('what a phone seals is opened for its tree, and says nothing on the way', a
   expect((await sealPlace(PLACE, key, { programmeId: PROGRAMME, donorTreeId: TREE })).sealed.ciphertext).not.toBe(sealed.ciphertext);
 });
 
-test.each([
+test.each<[string, { tree?: string; ciphertext?: string; enc?: string }]>([
   ['moved to another tree', { tree: PROGRAMME }],
   ['a byte of its text turned over', { ciphertext: turned(sealed.ciphertext, 7) }],
   ['its text cut off', { ciphertext: cut(sealed.ciphertext, 100) }],
