@@ -28,6 +28,9 @@ export async function paperFrom(api: TestApi, known: Readonly<Record<string, str
   await tellTheFramework(() => asking);
   await api.app.listen(0, '127.0.0.1');
   process.env['API_URL'] = await api.app.getUrl();
+  // The runner of the tests has a setting of that name, which is no address.
+  const { BASE_URL } = process.env;
+  process.env['BASE_URL'] = 'https://nursery.example';
   const files = readdirSync(PAGES, { recursive: true, encoding: 'utf8' }).filter((file) => /\/pdf\/route\.tsx?$/.test(file));
   return {
     kinds: files.map(kindOf).sort(),
@@ -46,6 +49,7 @@ export async function paperFrom(api: TestApi, known: Readonly<Record<string, str
     stop: () => {
       FRAMEWORK.forEach((name) => vi.doUnmock(name));
       delete process.env['API_URL'];
+      process.env['BASE_URL'] = BASE_URL;
     },
   };
 }
