@@ -45,17 +45,18 @@ const keyOf = (programme: string): string => `made/${programme}`;
 /** The newest first. */
 export const madeHere = async (store: Store, programme: string): Promise<Made> => ((await store.get('settings', keyOf(programme))) as Made | undefined) ?? NOTHING;
 
-/** Remembers what was just kept in the outbox. One under an id that is known takes its place. */
+/**
+ * Remembers what was just kept in the outbox. One under an id that is known takes its place. A phone that
+ * is too full for it goes on all the same: what is kept must not look as if it were not, and be told twice.
+ */
 export async function rememberMade(store: Store, programme: string, added: Partial<Made>): Promise<Made> {
-  const writing = store.transaction('settings', 'readwrite', { durability: 'strict' });
-  const before = ((await writing.store.get(keyOf(programme))) as Made | undefined) ?? NOTHING;
+  const before = await madeHere(store, programme).catch(() => NOTHING);
   const made: Made = {
     trips: newestFirst(added.trips, before.trips),
     donorTrees: newestFirst(added.donorTrees, before.donorTrees),
     bundles: newestFirst(added.bundles, before.bundles),
   };
-  await writing.store.put(made, keyOf(programme));
-  await writing.done;
+  await store.put('settings', made, keyOf(programme)).catch(() => undefined);
   return made;
 }
 
