@@ -10,7 +10,7 @@ type RunOnly = typeof ALL | typeof AS_SEEN;
 
 const SCREENS = [
   '', '/due', '/news', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
-  '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/compare', '/readings/compare?season=2025', '/readings/sites', '/readings/donors-at-risk', '/readings/leave-or-call', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite',
+  '/permissions/new', '/taxa', '/taxa/new', '/recipes', '/recipes/new', '/sites', '/sites/new', '/readings', '/readings/funnels', '/readings/compare', '/readings/compare?season=2025', '/readings/sites', '/readings/donors-at-risk', '/readings/leave-or-call', '/trace', '/reports', '/reports/landowner', '/reports/funder', '/reports/handover', '/people', '/people/invite', '/people/phones',
   '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more', '/work-lists', '/work-lists/new', '/labels', '/labels/printer',
   '/requests', '/requests/new', '/plans', '/plans/new', '/workdays', '/workdays/new',
   '/treatments', '/scan', '/scan/many', '/without-label', '/places/walk', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',

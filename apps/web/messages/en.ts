@@ -54,6 +54,7 @@ import trayCards from './en/tray-cards.json' with { type: 'json' };
 import treatments from './en/treatments.json' with { type: 'json' };
 import trips from './en/trips.json' with { type: 'json' };
 import ui from './en/ui.json' with { type: 'json' };
+import whoLogs from './en/who-logs.json' with { type: 'json' };
 import words from './en/words.json' with { type: 'json' };
 import workLists from './en/work-lists.json' with { type: 'json' };
 import workdays from './en/workdays.json' with { type: 'json' };
@@ -111,6 +112,7 @@ export const messages = {
   treatments,
   trips,
   ui,
+  whoLogs,
   words,
   workdays,
   workLists,

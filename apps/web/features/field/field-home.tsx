@@ -1,5 +1,5 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import { ago } from '../../lib/ago.ts';
 import { beQuiet, chime, isQuiet } from '../../lib/chime.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
@@ -8,13 +8,14 @@ import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import { InstallHint } from './install-hint.tsx';
+import { UpdateNotice } from './update-notice.tsx';
 import { usePacked } from './use-packed.ts';
 
 /** Older than that, a pack may leave out what others have done since. Milliseconds. */
 const OLD_MS = 24 * 60 * 60 * 1000;
 
 /** What lies on this phone: the walks, and the way to more. @param only one programme; all of them when left out */
-export function FieldHome({ only }: { only?: string | undefined }) {
+export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLogs: (programme: string) => ReactNode }) {
   const t = useTranslations('field');
   const { packed } = usePacked();
   if (!packed) return <p role="status">{t('opening')}</p>;
@@ -22,21 +23,22 @@ export function FieldHome({ only }: { only?: string | undefined }) {
   return (
     <>
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
+      <UpdateNotice />
       {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
       {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
-      {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
+      {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
       <InstallHint />
       <SoundSwitch />
     </>
   );
 }
 
-function OneProgramme({ pack: { programme: { handle, name }, me }, walks }: { pack: KeptPack; walks: readonly KeptWalk[] }) {
+function OneProgramme({ pack: { programme: { handle, name } }, walks, whoLogs }: { pack: KeptPack; walks: readonly KeptWalk[]; whoLogs: ReactNode }) {
   const t = useTranslations('field');
   return (
     <section aria-label={name} className="mb-8">
       <h2 className="text-xl">{name}</h2>
-      <p className="text-sm text-ink-soft">{t('signedInAs', { name: me.name })}</p>
+      {whoLogs}
       {walks.length === 0 && <p className="mt-2 max-w-prose">{t('none')}</p>}
       <ul className="mt-3 grid gap-3" aria-label={t('walks')}>
         {walks.map((walk) => <WalkCard key={walk.id} walk={walk} />)}

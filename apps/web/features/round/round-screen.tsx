@@ -7,6 +7,7 @@ import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
 import { StopPhoto } from './stop-photo.tsx';
 import { StopView } from './stop-view.tsx';
+import { typingKey } from './typing.ts';
 import { ToldView } from './told-view.tsx';
 import { useBooksHere } from './use-books-here.ts';
 import { useRound } from './use-round.ts';
@@ -45,7 +46,7 @@ export function RoundScreen(props: RoundProps) {
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
       {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
     </div>
   );

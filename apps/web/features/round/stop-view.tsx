@@ -4,6 +4,7 @@ import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
 import { DeadBar, DeadPanel } from './dead-panel.tsx';
 import { type Active, Keypad, numberAfter } from './keypad.tsx';
+import { keepTyping, readTyping } from './typing.ts';
 import { useTypedFigures } from './use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
@@ -18,21 +19,28 @@ interface StopViewProps {
   readonly of: number;
   readonly zone: string;
   readonly leaveTo: string;
+  /** Under which the phone keeps what is tapped in before it is told. */
+  readonly typingKey: string;
   readonly walk: Walk;
   readonly photo: ReactNode;
 }
 
 /** One batch, one screen. A field is marked, and the keys write into it. */
-export function StopView({ stop, at, of, zone, leaveTo, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
+export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
-  const [look, setLook] = useState<Look>(before?.look ?? draft.look);
-  const [numbers, setNumbers] = useState<Numbers>(before?.numbers ?? {});
-  const [dead, setDead] = useState<Dead>(before?.dead ?? {});
+  const [typed] = useState(() => readTyping(window.localStorage, typingKey, Date.now()) ?? before);
+  const [look, setLook] = useState<Look>(typed?.look ?? draft.look);
+  const [numbers, setNumbers] = useState<Numbers>(typed?.numbers ?? {});
+  const [dead, setDead] = useState<Dead>(typed?.dead ?? {});
   const [active, activate] = useState<Active>({ field: 'alive' });
   const [slip, setSlip] = useState<ReturnType<typeof slipIn>>();
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), []);
+  useEffect(() => {
+    const isTold = (numbers === before?.numbers && dead === before.dead) || isBlank(numbers, dead);
+    keepTyping(window.localStorage, typingKey, isTold ? undefined : { look, numbers, dead }, Date.now());
+  }, [typingKey, before, look, numbers, dead]);
 
   const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
   const onward = at + 1 < of ? at + 1 : 'told';
@@ -52,6 +60,8 @@ export function StopView({ stop, at, of, zone, leaveTo, photo, walk: { state: { 
     if ('field' in active && !seen.includes(active.field)) activate({ field: 'alive' });
   }
 
+  const told = (): void => keepTyping(window.localStorage, typingKey, undefined, Date.now());
+
   function next() {
     if (isBlank(numbers, dead)) {
       // Rubbed out again: what was told before is taken back.
@@ -60,6 +70,7 @@ export function StopView({ stop, at, of, zone, leaveTo, photo, walk: { state: { 
     }
     const wrong = slipIn({ numbers });
     if (wrong) return setSlip(wrong);
+    told();
     tell(stop, { said: 'seen', look, numbers, dead, minute }, onward);
   }
 
@@ -84,7 +95,7 @@ export function StopView({ stop, at, of, zone, leaveTo, photo, walk: { state: { 
         <StopBar
           isBlank={isBlank(numbers, dead)}
           back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
-          fine={() => tell(stop, { said: 'fine', look, numbers: {}, dead: {}, minute }, onward)}
+          fine={() => (told(), tell(stop, { said: 'fine', look, numbers: {}, dead: {}, minute }, onward))}
           next={next}
         />
       )}

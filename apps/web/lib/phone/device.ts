@@ -41,10 +41,13 @@ export async function takeBackHere(ids: readonly string[]): Promise<string[]> {
 
 const WHO = 'who-logs/';
 
+/** Whom somebody chose here; nothing: whoever is signed in. */
+export const chosenAuthor = async (store: Store, programme: string): Promise<Author | undefined> => (await store.get('settings', `${WHO}${programme}`)) as Author | undefined;
+
 /** Who logs on this device: whom somebody chose here, else who was signed in when it was packed. */
 export async function authorHere(store: Store, programme: string): Promise<Author> {
-  const chosen = await store.get('settings', `${WHO}${programme}`);
-  if (chosen !== undefined) return chosen as Author;
+  const chosen = await chosenAuthor(store, programme);
+  if (chosen !== undefined) return chosen;
   const pack = await packOf(store, programme);
   if (!pack) throw new Error('nothing is logged before it is known who is here');
   return { personId: pack.me.personId, name: pack.me.name };
