@@ -1,15 +1,17 @@
 import { useTranslations } from 'next-intl';
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, Suspense, useEffect, useState } from 'react';
 import { ago } from '../../lib/ago.ts';
 import { beQuiet, chime, isQuiet } from '../../lib/chime.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
 import { pageOf } from '../../lib/page-address.ts';
 import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
+import { whenUsed } from '../../lib/when-used.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import { InstallHint } from './install-hint.tsx';
-import { UpdateNotice } from './update-notice.tsx';
 import { usePacked } from './use-packed.ts';
+
+const UpdateNotice = whenUsed(() => import('./update-notice.tsx').then((file) => file.UpdateNotice));
 
 /** Older than that, a pack may leave out what others have done since. Milliseconds. */
 const OLD_MS = 24 * 60 * 60 * 1000;
@@ -23,7 +25,7 @@ export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLog
   return (
     <>
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
-      <UpdateNotice />
+      <Suspense><UpdateNotice /></Suspense>
       {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
       {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}

@@ -1,6 +1,6 @@
 import { useTranslations } from 'next-intl';
 import { useEffect, useState } from 'react';
-import { changeTo, newerWorker } from '../../lib/phone/worker.ts';
+import { changeTo, newerWorker } from '../../lib/phone/newer-worker.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 
 /** Says that a newer version waits, on the one screen where nothing is being tapped in. */

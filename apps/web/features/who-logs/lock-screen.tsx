@@ -3,6 +3,7 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { allPacked } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
+import { somebodyIsHere } from './watch-idle.ts';
 import { WhoList } from './who-list.tsx';
 
 interface LockScreenProps {
@@ -11,7 +12,8 @@ interface LockScreenProps {
 }
 
 /** Who is there? Keys typed here reach nothing of what lies behind. */
-export function LockScreen({ programme, open }: LockScreenProps) {
+export function LockScreen({ programme, open: unlock }: LockScreenProps) {
+  const open = (): void => (somebodyIsHere(), unlock());
   const t = useTranslations('whoLogs');
   const programmes = useProgrammes(programme);
   const top = useRef<HTMLHeadingElement>(null);

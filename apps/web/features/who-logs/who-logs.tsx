@@ -1,11 +1,12 @@
 'use client';
 
 import { useTranslations } from 'next-intl';
-import { lazy, type ReactNode, Suspense, useState } from 'react';
+import { type ReactNode, Suspense, useState } from 'react';
+import { whenUsed } from '../../lib/when-used.ts';
 import { WhoLine } from './who-line.tsx';
 
-const WhoList = lazy(() => import('./who-list.tsx').then((file) => ({ default: file.WhoList })));
-const ThisDevice = lazy(() => import('./this-device.tsx').then((file) => ({ default: file.ThisDevice })));
+const WhoList = whenUsed(() => import('./who-list.tsx').then((file) => file.WhoList));
+const ThisDevice = whenUsed(() => import('./this-device.tsx').then((file) => file.ThisDevice));
 
 /** On the field home: who logs here, and what this device is. What is behind both is loaded once it is opened. */
 export function WhoLogs({ programme }: { programme: string }) {

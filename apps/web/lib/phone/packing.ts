@@ -2,7 +2,6 @@ import type { Pack, PlacePack } from '@sprigline/contract';
 import { type Ask, apiPath } from './ask.ts';
 import type { KeptPack, KeptWalk } from './pack-shapes.ts';
 import type { Store } from './store.ts';
-import { tellOfDevice } from './telling.ts';
 
 /** Why nothing was packed; what was packed before stays. */
 export type NotPacked = 'unheard' | 'signedOut' | 'refused' | 'full';
@@ -33,7 +32,7 @@ export async function packWalk(store: Store, ask: Ask, { programme, kind, id, no
   const [pack, walk] = answers.map(({ body }) => body) as [Pack, PlacePack];
   const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
   if (!(await keepBoth(store, { ...pack, packedAt: now }, kept))) return 'full';
-  void tellOfDevice(store, ask, [programme], { hasPacked: true });
+  void import('./telling.ts').then(({ tellOfDevice }) => tellOfDevice(store, ask, [programme], { hasPacked: true }), () => undefined);
   return kept;
 }
 

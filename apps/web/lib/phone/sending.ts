@@ -4,7 +4,6 @@ import { announce, onNews } from './news.ts';
 import { unsent } from './outbox.ts';
 import { type Ending, sendAll } from './sender.ts';
 import { type Store, theStore } from './store.ts';
-import { programmesHere, tellOfDevice } from './telling.ts';
 
 const EVERY_MS = 30_000;
 const FIRST_WAIT_MS = 2_000;
@@ -36,13 +35,13 @@ export async function sendNow({ isPatient = true, holdBackMs = document.visibili
 async function tryOnce(holdBackMs: number): Promise<void> {
   const store = await theStore();
   const ask = askFrom(store);
-  const programmes = await programmesHere(store);
-  if ((await unsent(store)).length === 0) return tellOnce(store, ask, programmes);
+  if ((await unsent(store)).length === 0) return tellOnce(store, ask);
+  const tell = await teller(store, ask);
   lastEnding = await sendAll({ store, ask, now: Date.now, holdBackMs });
   failures = lastEnding.why === 'unheard' ? failures + 1 : 0;
   notBefore = lastEnding.why === 'unheard' ? Date.now() + waitAfter(failures, lastEnding.waitS, Math.random()) : 0;
   announce();
-  if (lastEnding.why === 'done') await tellOfDevice(store, ask, programmes);
+  if (lastEnding.why === 'done') await tell();
   hasTold = true;
 }
 
@@ -50,10 +49,20 @@ async function tryOnce(holdBackMs: number): Promise<void> {
 let hasTold = false;
 
 /** With nothing to send, a page says once that there is nothing. */
-async function tellOnce(store: Store, ask: Ask, programmes: readonly string[]): Promise<void> {
+async function tellOnce(store: Store, ask: Ask): Promise<void> {
   if (hasTold) return;
   hasTold = true;
-  await tellOfDevice(store, ask, programmes);
+  await (await teller(store, ask))();
+}
+
+/**
+ * How to tell those programmes that something waits for now. Loaded once there is something to tell,
+ * since a phone starts without it; where it cannot be loaded, nothing is told and everything is sent.
+ */
+async function teller(store: Store, ask: Ask): Promise<() => Promise<void>> {
+  const telling = await import('./telling.ts').catch(() => undefined);
+  const programmes = await telling?.programmesHere(store);
+  return async () => telling?.tellOfDevice(store, ask, programmes ?? []);
 }
 
 /**
