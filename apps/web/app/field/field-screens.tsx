@@ -30,7 +30,7 @@ export function FieldScreens() {
           <>
             <Suspense><WhoLine programme={route.programme} /></Suspense>
             {route.screen === 'trip'
-              ? <Later><OutingScreen key={key} programme={route.programme} /></Later>
+              ? <Later><OutingScreen key={route.programme} programme={route.programme} /></Later>
               : <PackedRound key={key} programme={route.programme} kind={route.screen === 'list' ? 'work-lists' : 'places'} id={route.id} homeHref={fieldAddress(route.programme)} />}
           </>
         );
