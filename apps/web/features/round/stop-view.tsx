@@ -4,7 +4,7 @@ import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
 import { DeadBar, DeadPanel } from './dead-panel.tsx';
 import { type Active, Keypad, numberAfter } from './keypad.tsx';
-import { keepTyping, readTyping } from './typing.ts';
+import { keepTyping, readTyping, type Typing } from './typing.ts';
 import { useTypedFigures } from './use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
@@ -37,14 +37,11 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
   const [slip, setSlip] = useState<ReturnType<typeof slipIn>>();
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), []);
-  useEffect(() => {
-    const isTold = (numbers === before?.numbers && dead === before.dead) || isBlank(numbers, dead);
-    keepTyping(window.localStorage, typingKey, isTold ? undefined : { look, numbers, dead }, Date.now());
-  }, [typingKey, before, look, numbers, dead]);
+  useKeptTyping(typingKey, before, { look, numbers, dead });
 
   const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
   const onward = at + 1 < of ? at + 1 : 'told';
-
+  const tellNow = (told: Parameters<typeof tell>[1]): void => (keepTyping(window.localStorage, typingKey, undefined, Date.now()), tell(stop, told, onward));
   function press(key: string) {
     setSlip(undefined);
     if ('cause' in active) setDead({ ...dead, [active.cause]: numberAfter(dead[active.cause], key) ?? 0 });
@@ -60,8 +57,6 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
     if ('field' in active && !seen.includes(active.field)) activate({ field: 'alive' });
   }
 
-  const told = (): void => keepTyping(window.localStorage, typingKey, undefined, Date.now());
-
   function next() {
     if (isBlank(numbers, dead)) {
       // Rubbed out again: what was told before is taken back.
@@ -70,12 +65,10 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
     }
     const wrong = slipIn({ numbers });
     if (wrong) return setSlip(wrong);
-    told();
-    tell(stop, { said: 'seen', look, numbers, dead, minute }, onward);
+    tellNow({ said: 'seen', look, numbers, dead, minute });
   }
 
   useTypedFigures(press);
-
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
       <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
@@ -95,7 +88,7 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
         <StopBar
           isBlank={isBlank(numbers, dead)}
           back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
-          fine={() => (told(), tell(stop, { said: 'fine', look, numbers: {}, dead: {}, minute }, onward))}
+          fine={() => tellNow({ said: 'fine', look, numbers: {}, dead: {}, minute })}
           next={next}
         />
       )}
@@ -106,4 +99,12 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
 function withNumber(numbers: Numbers, field: Field, n: number | undefined): Numbers {
   const { [field]: _, ...others } = numbers;
   return n === undefined ? others : { ...others, [field]: n };
+}
+
+/** Keeps on the phone what is tapped in and not told yet. */
+function useKeptTyping(key: string, before: Typing | undefined, { look, numbers, dead }: Typing): void {
+  useEffect(() => {
+    const isTold = (numbers === before?.numbers && dead === before.dead) || isBlank(numbers, dead);
+    keepTyping(window.localStorage, key, isTold ? undefined : { look, numbers, dead }, Date.now());
+  }, [key, before, look, numbers, dead]);
 }
