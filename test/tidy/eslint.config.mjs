@@ -19,7 +19,7 @@ const ENVIRONMENT = {
 };
 
 export default ts.config(
-  { ignores: ['**/node_modules/', '**/dist/', '**/.next/', '**/generated/', '**/*.d.ts', '.data/', 'test-results/'] },
+  { ignores: ['**/node_modules/', '**/dist/', '**/.next/', '**/generated/', '**/*.d.ts', '.data/', 'test-results/', 'apps/web/public/sw.js'] },
   js.configs.recommended,
   ts.configs.strict,
   ts.configs.stylistic,

@@ -1,5 +1,6 @@
 /** All words of the web app in English: one file a noun, one line here. */
 import account from './en/account.json' with { type: 'json' };
+import act from './en/act.json' with { type: 'json' };
 import batches from './en/batches.json' with { type: 'json' };
 import bench from './en/bench.json' with { type: 'json' };
 import climate from './en/climate.json' with { type: 'json' };
@@ -62,6 +63,7 @@ import workdays from './en/workdays.json' with { type: 'json' };
 /** All words of the web app in English: one file a noun, one line here. */
 export const messages = {
   account,
+  act,
   batches,
   bench,
   climate,

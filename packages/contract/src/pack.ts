@@ -14,6 +14,19 @@ import { Stage } from './entry/words.ts';
  * no note and nobody's words: only what must be chosen from, and what the books are made of.
  */
 
+/** What can be stuck: cuttings of one donor tree, taken on one trip. */
+export const PackedBundle = z.object({
+  id: z.uuid(),
+  tripDay: Day,
+  donorTree: z.string(),
+  taxon: z.string(),
+  stand: z.string(),
+  cuttings: z.int(),
+  /** Of them, so many are stuck. */
+  stuck: z.int(),
+});
+export type PackedBundle = z.infer<typeof PackedBundle>;
+
 /** Answer of GET pack: what holds wherever one walks. */
 export const Pack = z.object({
   /** The moment, by the server's clock: how old the pack is. */
@@ -33,6 +46,10 @@ export const Pack = z.object({
   /** Of the dead too: their labels are in use. */
   donorTrees: z.array(z.object({ id: z.uuid(), label: z.string(), standId: z.uuid(), taxonId: z.uuid(), state: DonorTreeState })),
   taxa: z.array(z.object({ id: z.uuid(), scientificName: z.string(), commonName: z.string().nullable() })),
+  /** Of trips of the last 200 days, newest first: those with cuttings that are not stuck yet. At most 500. */
+  bundles: z.array(PackedBundle),
+  /** The newest version of each recipe, by name. */
+  recipes: z.array(z.object({ versionId: z.uuid(), name: z.string(), version: z.int(), medium: z.string().nullable() })),
 });
 export type Pack = z.infer<typeof Pack>;
 

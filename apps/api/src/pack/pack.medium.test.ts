@@ -46,5 +46,23 @@ test('what is taken along everywhere: people, places in walking order, days of w
   expect(body.me).toMatchObject({ personId: place.coordinator.personId, role: 'coordinator' });
   expect(body.people.map(({ id }) => id)).toEqual(expect.arrayContaining([place.volunteer.personId]));
   expect(body.places.map(({ name }) => name)).toEqual(['House 1', 'Bench A', 'T1', 'T2', 'T3', 'Lowmire Wood', 'P1']);
+  expect(body.recipes).toEqual([{ versionId: place.recipeVersionId, name: 'Heel, talc', version: 1, medium: null }]);
   expect(body.programme).toMatchObject({ handle: 'harrowdale' });
+});
+
+test('bundles are taken along until they are wholly stuck, the newest trip first', async () => {
+  const stand = { standId: place.standId, people: null, ledBy: null, permissionId: null, note: null };
+  const bundle = (donorTreeId: string, cuttings: number) => ({ id: newId(), donorTreeId, cuttings, heightM: null, shoot: null, foliage: null, base: null, lengthCm: null });
+  const today = new Date().toISOString().slice(0, 10);
+  const [begun, whole, untouched] = [bundle(place.donors[0], 30), bundle(place.donors[1], 12), bundle(place.donors[1], 20)];
+  const trip = await desk.post('trips', { id: newId(), wentOn: today, ...stand, bundles: [begun, whole, untouched] });
+  expect(trip.status).toBe(201);
+  await desk.write([desk.entry(today, { kind: 'stuck', batchId: newId(), stickingId: newId(), n: 18, placeId: place.trays[2], bundleId: begun.id }),
+    desk.entry(today, { kind: 'stuck', batchId: newId(), stickingId: newId(), n: 12, placeId: place.trays[2], bundleId: whole.id })]);
+
+  const { body } = (await desk.get('pack')) as { body: Pack };
+  expect(body.bundles).toEqual([
+    { id: begun.id, tripDay: today, donorTree: 'CR-1', taxon: 'Juniperus communis', stand: 'Corran Ridge', cuttings: 30, stuck: 18 },
+    { id: untouched.id, tripDay: today, donorTree: 'CR-2', taxon: 'Juniperus communis', stand: 'Corran Ridge', cuttings: 20, stuck: 0 },
+  ]);
 });

@@ -11,6 +11,31 @@ const MOST_BOOKS = 500;
 const at = `to_char(present_time() AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`;
 const list = (rows: string): string => `(SELECT coalesce(json_agg(x), '[]') FROM (${rows}) x)`;
 
+/** Cuttings that were not stuck for so many days are not stuck any more. */
+const BUNDLE_WAITS_DAYS = 200;
+const MOST_BUNDLES = 500;
+
+const BUNDLES = `
+  SELECT u.id, t.went_on AS "tripDay", d.label AS "donorTree", x.scientific_name AS taxon, s.name AS stand, u.cuttings, coalesce(k.stuck, 0) AS stuck
+  FROM trip t
+  JOIN bundle u ON u.programme_id = $1 AND u.trip_id = t.id
+  JOIN donor_tree d ON d.programme_id = $1 AND d.id = u.donor_tree_id
+  JOIN taxon x ON x.programme_id = $1 AND x.id = d.taxon_id
+  JOIN stand s ON s.programme_id = $1 AND s.id = d.stand_id
+  LEFT JOIN LATERAL (
+    SELECT sum(m.n)::int AS stuck FROM sticking g
+    JOIN batch b ON b.programme_id = $1 AND b.sticking_id = g.id
+    JOIN movement m ON m.programme_id = $1 AND m.batch_id = b.id AND m.effect = 'stuck'
+    WHERE g.programme_id = $1 AND g.bundle_id = u.id
+  ) k ON true
+  WHERE t.programme_id = $1 AND t.went_on >= (present_time() AT TIME ZONE $3)::date - ${BUNDLE_WAITS_DAYS} AND u.cuttings > coalesce(k.stuck, 0)
+  ORDER BY t.went_on DESC, d.label, u.id LIMIT ${MOST_BUNDLES}`;
+
+const RECIPES = `
+  SELECT v.id AS "versionId", r.name, v.version, v.medium FROM recipe r
+  JOIN LATERAL (SELECT id, version, medium FROM recipe_version WHERE programme_id = $1 AND recipe_id = r.id ORDER BY version DESC LIMIT 1) v ON true
+  WHERE r.programme_id = $1 ORDER BY r.name, r.id`;
+
 const WHOLE = `
 WITH RECURSIVE open_place AS (
   SELECT id, name, kind, parent_id, ARRAY[lpad(walk_order::text, 6, '0') || name::text || id::text] AS way FROM place
@@ -32,7 +57,9 @@ SELECT ${at} AS at,
   ${list(`SELECT id, name, CASE WHEN cell_latitude IS NOT NULL AND cell_longitude IS NOT NULL AND cell_degrees IS NOT NULL
     THEN json_build_object('latitude', cell_latitude, 'longitude', cell_longitude, 'degrees', cell_degrees) END AS cell FROM stand WHERE programme_id = $1 ORDER BY name, id`)} AS stands,
   ${list(`SELECT id, label, stand_id AS "standId", taxon_id AS "taxonId", state FROM donor_tree WHERE programme_id = $1 ORDER BY label, id`)} AS "donorTrees",
-  ${list(`SELECT id, scientific_name AS "scientificName", common_name AS "commonName" FROM taxon WHERE programme_id = $1 ORDER BY scientific_name, id`)} AS taxa`;
+  ${list(`SELECT id, scientific_name AS "scientificName", common_name AS "commonName" FROM taxon WHERE programme_id = $1 ORDER BY scientific_name, id`)} AS taxa,
+  ${list(BUNDLES)} AS bundles,
+  ${list(RECIPES)} AS recipes`;
 
 const BOOKS = `
 WITH said AS (

@@ -3,8 +3,8 @@
 import { useTranslations } from 'next-intl';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { FieldApp } from '../../features/field/field-app.tsx';
+import type { FieldRoute } from '../../features/field/field-route.ts';
 import { OutboxLine } from '../../features/outbox/outbox-line.tsx';
-import { OutboxScreen } from '../../features/outbox/outbox-screen.tsx';
 import { PackedRound } from '../../features/round/packed-round.tsx';
 import { IdleLock } from '../../features/who-logs/idle-lock.tsx';
 import { fieldAddress } from '../../lib/field-address.ts';
@@ -13,8 +13,13 @@ import { whenUsed } from '../../lib/when-used.ts';
 const WhoLogs = whenUsed(() => import('../../features/who-logs/who-logs.tsx').then((file) => file.WhoLogs));
 const WhoLine = whenUsed(() => import('../../features/who-logs/who-line.tsx').then((file) => file.WhoLine));
 
-/** Fetched and kept with the page, and read only by whoever goes on a trip. */
+// Fetched and kept with the page, and read only by whoever goes there: a walk opens sooner.
+const OutboxScreen = lazy(() => import('../../features/outbox/outbox-screen.tsx').then((screen) => ({ default: screen.OutboxScreen })));
 const OutingScreen = lazy(() => import('../../features/outing/outing-screen.tsx').then((screen) => ({ default: screen.OutingScreen })));
+const ActScreen = lazy(() => import('../../features/act/act-screen.tsx').then((screen) => ({ default: screen.ActScreen })));
+const NewHere = lazy(() => import('../../features/act/new-here.tsx').then((screen) => ({ default: screen.NewHere })));
+const PlaceNote = lazy(() => import('../../features/act/place-note.tsx').then((screen) => ({ default: screen.PlaceNote })));
+const StickScreen = lazy(() => import('../../features/act/stick-screen.tsx').then((screen) => ({ default: screen.StickScreen })));
 
 /** The routes of what works without a signal. */
 export function FieldScreens() {
@@ -23,18 +28,34 @@ export function FieldScreens() {
       line={<OutboxLine />}
       whoLogs={(programme) => <Suspense><WhoLogs programme={programme} /></Suspense>}
       lock={(programme, screen) => <IdleLock programme={programme}>{screen}</IdleLock>}
-      screens={(route, chosen) => {
-        if (route.screen === 'outbox') return <OutboxScreen />;
-        const key = `${'id' in route ? route.id : route.programme}/${chosen}`;
-        return (
-          <>
-            <Suspense><WhoLine programme={route.programme} /></Suspense>
-            {route.screen === 'trip'
-              ? <Later><OutingScreen key={route.programme} programme={route.programme} /></Later>
-              : <PackedRound key={key} programme={route.programme} kind={route.screen === 'list' ? 'work-lists' : 'places'} id={route.id} homeHref={fieldAddress(route.programme)} />}
-          </>
-        );
-      }}
+      screens={(route, chosen) => (
+        <>
+          {route.screen !== 'outbox' && <Suspense><WhoLine programme={route.programme} /></Suspense>}
+          <Later>{screenOf(route, chosen)}</Later>
+        </>
+      )}
+    />
+  );
+}
+
+/** @param chosen who logs: for somebody else a screen is made anew, except a trip, which goes on */
+function screenOf(route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>, chosen: string): ReactNode {
+  if (route.screen === 'outbox') return <OutboxScreen />;
+  const { programme } = route;
+  if (route.screen === 'trip') return <OutingScreen key={programme} programme={programme} />;
+  if (route.screen === 'stick') return <StickScreen key={`${programme}/${chosen}`} programme={programme} homeHref={fieldAddress(programme)} />;
+  const { id } = route;
+  if (route.screen === 'batch') return <ActScreen key={`${route.batchId}/${chosen}`} programme={programme} walkId={id} batchId={route.batchId} />;
+  if (route.screen === 'note') return <PlaceNote key={`${id}/${chosen}`} programme={programme} walkId={id} />;
+  return (
+    <PackedRound
+      key={`${id}/${chosen}`}
+      programme={programme}
+      kind={route.screen === 'list' ? 'work-lists' : 'places'}
+      id={id}
+      homeHref={fieldAddress(programme)}
+      actHref={(batchId) => fieldAddress(programme, 'batch', id, batchId)}
+      below={<Suspense><NewHere programme={programme} walkId={id} /></Suspense>}
     />
   );
 }

@@ -10,9 +10,9 @@ export async function generateMetadata(): Promise<Metadata> {
 
 /** The page that a phone keeps and opens without a signal. It holds words and scripts, and nothing of anybody: that lies in the browser's own store. */
 export default async function FieldPage() {
-  const { ui, words, round, entries, field, outbox, outing, trips, donorTrees, exactPlace, whoLogs } = await getMessages();
+  const { ui, words, round, entries, field, outbox, act, outing, trips, donorTrees, exactPlace, whoLogs } = await getMessages();
   return (
-    <NextIntlClientProvider messages={{ ui, words, round, entries, field, outbox, outing, trips, donorTrees, exactPlace, whoLogs }}>
+    <NextIntlClientProvider messages={{ ui, words, round, entries, field, outbox, act, outing, trips, donorTrees, exactPlace, whoLogs }}>
       <FieldScreens />
     </NextIntlClientProvider>
   );

@@ -1,13 +1,15 @@
 'use client';
 
 import { useTranslations } from 'next-intl';
-import { type ReactNode, useEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
 import { onNews } from '../../lib/phone/news.ts';
 import { chosenAuthor } from '../../lib/phone/device.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { FieldHome } from './field-home.tsx';
 import { type FieldRoute, routeIn } from './field-route.ts';
-import { PackPlaces } from './pack-places.tsx';
+
+// Wants a signal, so a walk does without it.
+const PackPlaces = lazy(() => import('./pack-places.tsx').then((screen) => ({ default: screen.PackPlaces })));
 
 interface FieldAppProps {
   /** What stands above every screen: what is only on this phone. */
@@ -52,7 +54,7 @@ export function FieldApp(props: FieldAppProps) {
 
 function screenOf(route: FieldRoute, { screens, whoLogs }: FieldAppProps, chosen: string): ReactNode {
   if (route.screen === 'home') return <FieldHome only={route.programme} whoLogs={whoLogs} />;
-  if (route.screen === 'pack') return <PackPlaces programme={route.programme} />;
+  if (route.screen === 'pack') return <Suspense><PackPlaces programme={route.programme} /></Suspense>;
   return screens(route, chosen);
 }
 

@@ -35,7 +35,7 @@ export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLog
   );
 }
 
-function OneProgramme({ pack: { programme: { handle, name } }, walks, whoLogs }: { pack: KeptPack; walks: readonly KeptWalk[]; whoLogs: ReactNode }) {
+function OneProgramme({ pack: { programme: { handle, name }, bundles = [] }, walks, whoLogs }: { pack: KeptPack; walks: readonly KeptWalk[]; whoLogs: ReactNode }) {
   const t = useTranslations('field');
   return (
     <section aria-label={name} className="mb-8">
@@ -48,6 +48,7 @@ function OneProgramme({ pack: { programme: { handle, name } }, walks, whoLogs }:
       <div className="mt-4 grid gap-3 sm:flex sm:flex-wrap">
         <a href={fieldAddress(handle, 'pack')} className={buttonClass(walks.length === 0 ? 'main' : 'quiet')}>{t('more')}</a>
         <a href={fieldAddress(handle, 'trip')} className={buttonClass('quiet')}>{t('trip')}</a>
+        {bundles.length > 0 && <a href={fieldAddress(handle, 'stick')} className={buttonClass('quiet')}>{t('stick')}</a>}
         <a href={pageOf(handle)} className={buttonClass('quiet')}>{t('toDesk', { programme: name })}</a>
       </div>
     </section>

@@ -11,6 +11,10 @@ test.each([
   ['#/harrowdale/trip', { screen: 'trip', programme: 'harrowdale' }],
   ['#/harrowdale/round/abc', { screen: 'round', programme: 'harrowdale', id: 'abc' }],
   ['#/harrowdale/list/abc', { screen: 'list', programme: 'harrowdale', id: 'abc' }],
+  ['#/harrowdale/stick', { screen: 'stick', programme: 'harrowdale' }],
+  ['#/harrowdale/note/abc', { screen: 'note', programme: 'harrowdale', id: 'abc' }],
+  ['#/harrowdale/batch/abc/def', { screen: 'batch', programme: 'harrowdale', id: 'abc', batchId: 'def' }],
+  ['#/harrowdale/batch/abc', { screen: 'home', programme: 'harrowdale' }],
   ['#/harrowdale/round', { screen: 'home', programme: 'harrowdale' }],
   ['#/%zz/round/abc', { screen: 'home' }],
 ])('%s leads to its screen', (hash, route) => {

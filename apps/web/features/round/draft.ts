@@ -1,5 +1,5 @@
 import type { Answer } from './answer.ts';
-import type { KeptEntries } from './kept-entries.ts';
+import type { KeptEntries } from '../../lib/phone/kept-entries.ts';
 import type { PlaceAnswer } from './place-answer.ts';
 import type { Look } from './stop.ts';
 

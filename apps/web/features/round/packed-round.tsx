@@ -1,15 +1,16 @@
 'use client';
 
 import { useTranslations } from 'next-intl';
-import { useEffect, useState } from 'react';
-import { sayDay, today } from '../../lib/calendar.ts';
+import { type ReactNode, useEffect, useState } from 'react';
+import { today } from '../../lib/calendar.ts';
 import { askFrom } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk, WalkKind } from '../../lib/phone/pack-shapes.ts';
 import { type NotPacked, packOf, packWalk, walkOf } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
-import { WORKDAY_COOKIE } from '../../lib/workday-cookie.ts';
+import { workdaysIn } from '../../lib/phone/workdays-in.ts';
+import { rememberedWorkday } from '../../lib/workday-cookie.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import { RoundScreen } from './round-screen.tsx';
 import { stopsOf } from './stop.ts';
@@ -20,6 +21,10 @@ interface PackedRoundProps {
   /** Of the place or of the list. */
   readonly id: string;
   readonly homeHref: string;
+  /** Where something is done to a batch besides counting it. */
+  readonly actHref: (batchId: string) => string;
+  /** Stands under the walk, before one begins. */
+  readonly below: ReactNode;
 }
 
 /** So long a phone waits for a fresh pack before it walks with the one it has. Milliseconds. */
@@ -58,9 +63,11 @@ export function PackedRound(props: PackedRoundProps) {
       taps={walk.round.taps}
       noEntryBefore={walk.round.noEntryBefore}
       people={pack.people.filter(({ id }) => id !== author.personId)}
-      workdays={{ choices: pack.workdays.map(({ id, day, place, tasks }) => ({ value: id, words: [sayDay(day), place, tasks?.split('\n')[0]?.slice(0, 60)].filter(Boolean).join(', ') })), remembered: rememberedWorkday() }}
+      workdays={{ choices: workdaysIn(pack), remembered: rememberedWorkday() }}
       books={walk.books}
       homeHref={props.homeHref}
+      actHref={props.actHref}
+      below={props.below}
     />
   );
 }
@@ -81,6 +88,3 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
   }, [programme, kind, id]);
   return found;
 }
-
-/** As the forms of the desk remember it. */
-const rememberedWorkday = (): string | undefined => document.cookie.split('; ').find((one) => one.startsWith(`${WORKDAY_COOKIE}=`))?.slice(WORKDAY_COOKIE.length + 1);

@@ -1,7 +1,8 @@
 'use client';
 
 import type { PackedBooks, Round, TapState } from '@sprigline/contract';
-import { KeptBanner } from './kept-banner.tsx';
+import type { ReactNode } from 'react';
+import { RoundBanner } from './round-banner.tsx';
 import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
@@ -9,7 +10,7 @@ import { StopPhoto } from './stop-photo.tsx';
 import { StopView } from './stop-view.tsx';
 import { typingKey } from './typing.ts';
 import { ToldView } from './told-view.tsx';
-import { useBooksHere } from './use-books-here.ts';
+import { useBooksHere } from '../../lib/phone/use-books-here.ts';
 import { useRound } from './use-round.ts';
 
 /** All that a round needs to know, from a pack: nothing is asked of anybody while walking. */
@@ -31,6 +32,10 @@ export interface RoundProps {
   readonly books: readonly PackedBooks[];
   /** Where one goes from here. */
   readonly homeHref: string;
+  /** Where something is done to a batch besides counting it. */
+  readonly actHref: (batchId: string) => string;
+  /** Stands under the walk, before one begins. */
+  readonly below: ReactNode;
 }
 
 /** Walking a place: first where and when, then batch after batch, each kept on the phone as soon as it is told. */
@@ -42,11 +47,11 @@ export function RoundScreen(props: RoundProps) {
 
   return (
     <div className={where === 'start' ? '' : 'on-round'}>
-      <KeptBanner walk={walk} booksOf={booksOf} />
+      <RoundBanner walk={walk} booksOf={booksOf} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
       {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
     </div>
   );

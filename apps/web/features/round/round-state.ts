@@ -1,6 +1,6 @@
 import { type Answer, answerTo } from './answer.ts';
 import type { Draft } from './draft.ts';
-import type { KeptEntries } from './kept-entries.ts';
+import type { KeptEntries } from '../../lib/phone/kept-entries.ts';
 import type { PlaceAnswer } from './place-answer.ts';
 import type { Look, Stop } from './stop.ts';
 

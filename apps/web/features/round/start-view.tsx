@@ -3,8 +3,9 @@ import { useState } from 'react';
 import { dayAfter, sayDay } from '../../lib/calendar.ts';
 import { WORKDAY_COOKIE, WORKDAY_KEPT_S } from '../../lib/workday-cookie.ts';
 import { buttonClass } from '../../ui/button-class.ts';
-import { MARK, PLATE } from '../../ui/form/plate.ts';
+import { Choose } from '../../ui/form/choose.tsx';
 import { INPUT } from '../../ui/form/input-class.ts';
+import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import type { RoundState, RoundStep } from './round-state.ts';
@@ -73,31 +74,6 @@ export function StartView(props: StartViewProps) {
       </div>
       <WalkList {...props} go={(where) => { start(); step({ step: 'go', where }); }} />
     </>
-  );
-}
-
-interface ChooseProps {
-  readonly label: string;
-  readonly value: string | undefined;
-  readonly choose: (value: string) => void;
-  /** Words for no choice at all. */
-  readonly none: string;
-  readonly choices: readonly { readonly value: string; readonly words: string }[];
-}
-
-/** One of many; not asked where there is nothing to choose from. */
-function Choose({ label, value, choose, none, choices }: ChooseProps) {
-  if (choices.length === 0) return null;
-  return (
-    <label className="block max-w-prose">
-      <span className="font-semibold">{label}</span>
-      <select value={value} onChange={(event) => choose(event.target.value)} className={INPUT}>
-        <option value="">{none}</option>
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>{choice.words}</option>
-        ))}
-      </select>
-    </label>
   );
 }
 

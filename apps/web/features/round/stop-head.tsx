@@ -13,12 +13,14 @@ interface StopHeadProps {
   readonly at: number;
   readonly of: number;
   readonly leaveTo: string;
+  /** Not while something is tapped in that is not kept yet. */
+  readonly actHref: string | undefined;
   readonly finish: () => void;
   readonly photo: ReactNode;
 }
 
 /** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
-export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish, photo }: StopHeadProps) {
+export function StopHead({ ref, isShort, stop, at, of, leaveTo, actHref, finish, photo }: StopHeadProps) {
   const t = useTranslations('round');
   const { label, stage, donor, stand, species, place, rows, held, lastCount, openedOn } = stop;
   return (
@@ -37,15 +39,18 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, finish, photo }:
         {held && <Flag tone="grave">{t('held')}</Flag>}
         {!isShort && <span className="ml-auto">{photo}</span>}
       </div>
-      <p className={`leading-snug ${isShort ? 'hidden' : ''}`}>
-        <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>
-        <span className="block text-sm text-ink-soft">{[donor, species, stand].filter(Boolean).join(' · ')}</span>
-        <span className="block text-sm text-ink-soft">
-          {lastCount
-            ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
-            : t('neverCounted', { day: sayDay(openedOn) })}
-        </span>
-      </p>
+      <div className={`flex items-end justify-between gap-2 ${isShort ? 'hidden' : ''}`}>
+        <p className="min-w-0 leading-snug">
+          <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>
+          <span className="block text-sm text-ink-soft">{[donor, species, stand].filter(Boolean).join(' · ')}</span>
+          <span className="block text-sm text-ink-soft">
+            {lastCount
+              ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
+              : t('neverCounted', { day: sayDay(openedOn) })}
+          </span>
+        </p>
+        {actHref !== undefined && <a href={actHref} className="inline-flex min-h-14 w-24 shrink-0 items-center justify-end text-right leading-tight underline">{t('doIt')}</a>}
+      </div>
     </header>
   );
 }

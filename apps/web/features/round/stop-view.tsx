@@ -3,9 +3,10 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
 import { DeadBar, DeadPanel } from './dead-panel.tsx';
-import { type Active, Keypad, numberAfter } from './keypad.tsx';
+import { numberAfter } from '../../ui/form/keypad.tsx';
+import { type Active, RoundKeys } from './round-keys.tsx';
 import { keepTyping, readTyping, type Typing } from './typing.ts';
-import { useTypedFigures } from './use-typed-figures.ts';
+import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
 import type { Look, Stop } from './stop.ts';
@@ -21,12 +22,13 @@ interface StopViewProps {
   readonly leaveTo: string;
   /** Under which the phone keeps what is tapped in before it is told. */
   readonly typingKey: string;
+  readonly actHref: string;
   readonly walk: Walk;
   readonly photo: ReactNode;
 }
 
 /** One batch, one screen. A field is marked, and the keys write into it. */
-export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
+export function StopView({ stop, at, of, zone, leaveTo, actHref, typingKey, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
   const [typed] = useState(() => readTyping(window.localStorage, typingKey, Date.now()) ?? before);
@@ -71,7 +73,7 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
   useTypedFigures(press);
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (
@@ -81,7 +83,7 @@ export function StopView({ stop, at, of, zone, leaveTo, typingKey, photo, walk: 
         </>
       )}
       {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
-      <Keypad active={active} press={press} />
+      <RoundKeys active={active} press={press} />
       {'cause' in active ? (
         <DeadBar dead={dead} done={() => activate({ field: 'alive' })} />
       ) : (

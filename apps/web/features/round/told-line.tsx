@@ -5,7 +5,7 @@ import { Flag } from '../../ui/flag.tsx';
 import { useMovementWords } from '../../ui/ledger/movement-words.tsx';
 import type { Answer } from './answer.ts';
 import { Told } from './told.tsx';
-import type { BooksOf, Whereabouts } from './use-books-here.ts';
+import type { BooksOf, Whereabouts } from '../../lib/phone/use-books-here.ts';
 
 interface ToldLineProps {
   readonly answer: Answer;
@@ -13,10 +13,11 @@ interface ToldLineProps {
   readonly ids: readonly string[];
   readonly booksOf: BooksOf;
   readonly change: () => void;
+  readonly actHref: string;
 }
 
 /** One batch: what was tapped in, what the books make of it, and where it is. */
-export function ToldLine({ answer, ids, booksOf, change }: ToldLineProps) {
+export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProps) {
   const t = useTranslations('round');
   const flags = useTranslations('entries.flags');
   const say = useMovementWords();
@@ -33,6 +34,7 @@ export function ToldLine({ answer, ids, booksOf, change }: ToldLineProps) {
           <button type="button" onClick={change} className={buttonClass('quiet')}>{t('change')}</button>
         </div>
         <Told answer={answer} />
+        <a href={actHref} aria-label={t('doItWith', { label: answer.label })} className="inline-flex min-h-14 items-center underline">{t('doIt')}</a>
         {ahead && (
           <div className="mt-2 border-l-4 border-lichen-deep pl-3">
             {ahead.before.balance !== ahead.after.balance && <strong className="text-lg tabular-nums">{t('balance', { before: ahead.before.balance, after: ahead.after.balance })}</strong>}

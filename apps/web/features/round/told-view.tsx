@@ -5,7 +5,7 @@ import { Card } from '../../ui/card.tsx';
 import { PlaceTold } from './place-told.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import { ToldLine } from './told-line.tsx';
-import type { BooksOf } from './use-books-here.ts';
+import type { BooksOf } from '../../lib/phone/use-books-here.ts';
 import type { Walk } from './use-round.ts';
 
 interface ToldViewProps extends RoundProps {
@@ -14,7 +14,7 @@ interface ToldViewProps extends RoundProps {
 }
 
 /** What was told on this round, what the books make of it, and where it is: on this phone, or in the books. */
-export function ToldView({ stops, placeName, homeHref, today, walk: { state: { draft }, step }, booksOf }: ToldViewProps) {
+export function ToldView({ stops, placeName, homeHref, actHref, today, walk: { state: { draft }, step }, booksOf }: ToldViewProps) {
   const t = useTranslations('round');
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), []);
@@ -44,7 +44,7 @@ export function ToldView({ stops, placeName, homeHref, today, walk: { state: { d
           </li>
         )}
         {answers.map((answer) => (
-          <ToldLine key={answer.batchId} answer={answer} ids={draft.kept[answer.batchId]?.ids ?? []} booksOf={booksOf} change={() => change(answer.batchId)} />
+          <ToldLine key={answer.batchId} answer={answer} ids={draft.kept[answer.batchId]?.ids ?? []} booksOf={booksOf} change={() => change(answer.batchId)} actHref={actHref(answer.batchId)} />
         ))}
       </ul>
       <div className="sticky bottom-0 -mx-4 mt-4 flex gap-2 border-t border-line bg-paper px-4 py-2">

@@ -6,7 +6,7 @@ import { draftKey } from '../../lib/round-drafts.ts';
 import { chime } from '../../lib/chime.ts';
 import { type Answer, entriesOf } from './answer.ts';
 import { keepDraft, readDraft } from './draft.ts';
-import { keepEntries } from './keep-entries.ts';
+import { keepEntries } from '../../lib/phone/keep-entries.ts';
 import { entriesOfPlace } from './place-answer.ts';
 import type { RoundProps } from './round-screen.tsx';
 import { answered, blankDraft, type RoundState, roundAfter, type RoundStep, type Told, type Where } from './round-state.ts';

@@ -6,29 +6,31 @@ import type { RoundProps } from './round-screen.tsx';
 import type { RoundState } from './round-state.ts';
 
 /** What lies ahead, in walking order. A tap begins there. */
-export function WalkList({ programme, placeId, stops, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
+export function WalkList({ programme, placeId, stops, actHref, below, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
   const t = useTranslations('round');
   return (
     <section aria-labelledby="walk" className="mt-10">
       <h2 id="walk" className="text-xl">{t('list')}</h2>
       <ol className="mt-3 grid gap-2">
         {stops.map(({ batchId, label, stage, place, donor }, at) => (
-          <li key={batchId}>
+          <li key={batchId} className="flex flex-wrap gap-x-2">
             <button
               type="button"
               onClick={() => go(at)}
-              className="flex min-h-14 w-full cursor-pointer text-left flex-wrap items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
+              className="flex min-h-14 min-w-0 flex-1 basis-56 cursor-pointer text-left flex-wrap items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
             >
               <span className="tie-label">{label}</span>
               <StageMark stage={stage} />
               <span className="text-sm text-ink-soft">{[donor, place].filter(Boolean).join(', ')}</span>
               {state.draft.answers[batchId] && <Flag tone="good">{t('told', { what: state.draft.answers[batchId].said === 'fine' ? t('fine') : '✓' })}</Flag>}
             </button>
+            <a href={actHref(batchId)} className="inline-flex min-h-14 items-center px-2 underline" aria-label={t('doItWith', { label })}>{t('doIt')}</a>
           </li>
         ))}
       </ol>
       {/* Asks the server, so it wants a signal. */}
       <p className="mt-4"><a href={`${pageOf(programme, 'without-label')}?placeId=${placeId}`} className="inline-flex min-h-14 items-center underline">{t('withoutLabel')}</a></p>
+      {below}
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { day, number, text } from '../../lib/form-values.ts';
 import { lineField } from '../../lib/line-field.ts';
 import type { LineEntry } from '../../lib/lines.ts';
-import { stickingIdOf } from './sticking-id.ts';
+import { stickingIdOf } from '../../lib/sticking-id.ts';
 
 /** A filled tray: one entry for each bundle that cuttings of it were stuck into the tray. Lines without a number say nothing. */
 export function traySaid(form: FormData, lines: number): LineEntry[] {

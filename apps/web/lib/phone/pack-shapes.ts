@@ -1,7 +1,8 @@
 import type { Pack, PackedBooks, Round } from '@sprigline/contract';
 
 /** What holds wherever one walks, and since when it lies on this device. */
-export interface KeptPack extends Pack {
+export interface KeptPack extends Omit<Pack, 'bundles' | 'recipes'>, Partial<Pick<Pack, 'bundles' | 'recipes'>> {
+  // What can be stuck is not in packs that were kept before it was packed.
   readonly packedAt: number;
 }
 

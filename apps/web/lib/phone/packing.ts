@@ -18,7 +18,25 @@ interface ToPack extends Pick<KeptWalk, 'programme' | 'kind' | 'id'> {
  * Both are kept at once, or neither.
  */
 export async function packWalk(store: Store, ask: Ask, { programme, kind, id, now, patienceMs }: ToPack): Promise<KeptWalk | NotPacked> {
-  const paths = [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')] as const;
+  const answers = await heard(ask, [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')], patienceMs);
+  if (typeof answers === 'string') return answers;
+  const [pack, walk] = answers as [Pack, PlacePack];
+  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
+  if (!(await keepAll(store, programme, { ...pack, packedAt: now }, kept))) return 'full';
+  void import('./telling.ts').then(({ tellOfDevice }) => tellOfDevice(store, ask, [programme], { hasPacked: true }), () => undefined);
+  return kept;
+}
+
+/** Takes along anew what holds wherever one walks; walks stay as they were packed. */
+export async function packProgramme(store: Store, ask: Ask, { programme, now, patienceMs }: Omit<ToPack, 'kind' | 'id'>): Promise<KeptPack | NotPacked> {
+  const answers = await heard(ask, [apiPath(programme, 'pack')], patienceMs);
+  if (typeof answers === 'string') return answers;
+  const kept: KeptPack = { ...(answers[0] as Pack), packedAt: now };
+  return (await keepAll(store, programme, kept, undefined)) ? kept : 'full';
+}
+
+/** What was answered, all of it, or why there is nothing to pack. */
+async function heard(ask: Ask, paths: readonly string[], patienceMs: number | undefined): Promise<unknown[] | NotPacked> {
   let answers;
   try {
     answers = await Promise.all(paths.map((path) => ask(path, patienceMs === undefined ? {} : { patienceMs })));
@@ -28,18 +46,13 @@ export async function packWalk(store: Store, ask: Ask, { programme, kind, id, no
   const worst = Math.max(...answers.map(({ status }) => status));
   if (worst === 401) return 'signedOut';
   if (worst >= 500) return 'unheard';
-  if (worst >= 400) return 'refused';
-  const [pack, walk] = answers.map(({ body }) => body) as [Pack, PlacePack];
-  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
-  if (!(await keepBoth(store, { ...pack, packedAt: now }, kept))) return 'full';
-  void import('./telling.ts').then(({ tellOfDevice }) => tellOfDevice(store, ask, [programme], { hasPacked: true }), () => undefined);
-  return kept;
+  return worst >= 400 ? 'refused' : answers.map(({ body }) => body);
 }
 
-async function keepBoth(store: Store, pack: KeptPack, walk: KeptWalk): Promise<boolean> {
+async function keepAll(store: Store, programme: string, pack: KeptPack, walk: KeptWalk | undefined): Promise<boolean> {
   try {
     const writing = store.transaction(['packs', 'walks'], 'readwrite', { durability: 'strict' });
-    await Promise.all([writing.objectStore('packs').put(pack, walk.programme), writing.objectStore('walks').put(walk, walkKey(walk))]);
+    await Promise.all([writing.objectStore('packs').put(pack, programme), ...(walk ? [writing.objectStore('walks').put(walk, walkKey(walk))] : [])]);
     await writing.done;
     return true;
   } catch (error) {

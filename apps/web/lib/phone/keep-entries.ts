@@ -1,5 +1,5 @@
-import { keepHere, takeBackHere } from '../../lib/phone/device.ts';
-import type { EntryToSend } from '../../lib/entry-to-send.ts';
+import { keepHere, takeBackHere } from './device.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
 import { changed, type KeptEntries } from './kept-entries.ts';
 
 interface About {

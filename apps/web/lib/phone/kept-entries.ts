@@ -1,5 +1,5 @@
-import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import { newId } from '../../lib/new-id.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
+import { newId } from '../new-id.ts';
 
 /** What was kept of one answer: as it was told last, and what it may be called back by. */
 export interface KeptEntries {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { EntryToSend } from '../../lib/entry-to-send.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
 import { changed } from './kept-entries.ts';
 
 const count = (id: string, alive: number): EntryToSend => ({ id, observedOn: '2026-03-01', writtenAt: '2026-03-01T10:00:00Z', saying: { kind: 'counted', batchId: 'tray', alive, look: 'look' } });

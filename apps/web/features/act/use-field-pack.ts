@@ -1,0 +1,63 @@
+import { useEffect, useMemo, useState } from 'react';
+import { today } from '../../lib/calendar.ts';
+import type { EntryToSend } from '../../lib/entry-to-send.ts';
+import { askFrom } from '../../lib/phone/ask.ts';
+import { authorHere } from '../../lib/phone/device.ts';
+import { type LastUsed, lastUsed } from '../../lib/phone/last-used.ts';
+import type { Author } from '../../lib/phone/outbox-item.ts';
+import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
+import { packOf, packProgramme, walkOf } from '../../lib/phone/packing.ts';
+import { theStore } from '../../lib/phone/store.ts';
+import { type OwnItem, useOwn } from '../../lib/phone/use-own.ts';
+
+/** So long a phone waits for a fresh pack before it goes on with the one it has. Milliseconds. */
+const PATIENCE_MS = 2_500;
+
+export interface FieldPack {
+  readonly pack: KeptPack;
+  /** The walk that one came from. */
+  readonly walk: KeptWalk | undefined;
+  readonly author: Author;
+  readonly last: LastUsed;
+  readonly today: string;
+}
+
+/** A pack with what was logged here since. */
+export interface FieldPackNow extends FieldPack {
+  readonly own: readonly OwnItem[];
+  /** Entries that the books have or will have. */
+  readonly entries: readonly EntryToSend[];
+}
+
+interface Asked {
+  readonly programme: string;
+  /** Of the place or of the printed list that is walked. */
+  readonly walkId?: string | undefined;
+  /** Ask for it anew if there is a signal. */
+  readonly isFresh?: boolean;
+}
+
+/** What these screens need from this phone; `unknown` where it was never packed. */
+export function useFieldPack({ programme, walkId, isFresh = false }: Asked): FieldPackNow | 'unknown' | undefined {
+  const [found, setFound] = useState<FieldPack | 'unknown'>();
+  const own = useOwn(programme);
+
+  useEffect(() => {
+    let isGone = false;
+    const find = async (): Promise<FieldPack | 'unknown'> => {
+      const store = await theStore();
+      if (isFresh && navigator.onLine) await packProgramme(store, askFrom(store), { programme, now: Date.now(), patienceMs: PATIENCE_MS });
+      const [pack, walk, last] = await Promise.all([packOf(store, programme), walkId === undefined ? undefined : walkOf(store, { programme, id: walkId }), lastUsed(store, programme)]);
+      if (!pack || (walkId !== undefined && !walk)) return 'unknown';
+      return { pack, walk, last, author: await authorHere(store, programme), today: today(pack.programme.zone) };
+    };
+    find().then((one) => isGone || setFound(one), () => isGone || setFound('unknown'));
+    return () => void (isGone = true);
+  }, [programme, walkId, isFresh]);
+
+  return useMemo(() => (typeof found === 'object' ? { ...found, own, entries: standing(own) } : found), [found, own]);
+}
+
+/** What the server did not take is in no books. */
+const standing = (own: readonly OwnItem[]): EntryToSend[] =>
+  own.flatMap((item) => (item.work.kind === 'entry' && !('refusal' in item && item.refusal !== undefined) ? [item.work.entry] : []));
