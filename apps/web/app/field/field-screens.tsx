@@ -30,7 +30,8 @@ export function FieldScreens() {
       lock={(programme, screen) => <IdleLock programme={programme}>{screen}</IdleLock>}
       screens={(route, chosen) => (
         <>
-          {route.screen !== 'outbox' && <Suspense><WhoLine programme={route.programme} /></Suspense>}
+          {/* On a walk every line is for the batch: the name stands in its head. */}
+          {route.screen !== 'outbox' && route.screen !== 'round' && route.screen !== 'list' && <Suspense><WhoLine programme={route.programme} /></Suspense>}
           <Later>{screenOf(route, chosen)}</Later>
         </>
       )}

@@ -51,7 +51,7 @@ export function RoundScreen(props: RoundProps) {
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
       {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
     </div>
   );

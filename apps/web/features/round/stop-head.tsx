@@ -5,6 +5,9 @@ import { Flag } from '../../ui/flag.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import type { Stop } from './stop.ts';
 
+/** What can be done with the batch beside counting it, at the top: small keys, as large as a glove needs. */
+export const STOP_KEY = 'inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-center rounded-md border-2 border-line-strong bg-sheet px-2 text-sm leading-tight font-semibold no-underline';
+
 interface StopHeadProps {
   readonly ref: Ref<HTMLHeadingElement>;
   /** Only the label, where the rest would push the keys off the screen. */
@@ -13,6 +16,8 @@ interface StopHeadProps {
   readonly at: number;
   readonly of: number;
   readonly leaveTo: string;
+  /** Who logs here. */
+  readonly me: string;
   /** Not while something is tapped in that is not kept yet. */
   readonly actHref: string | undefined;
   readonly finish: () => void;
@@ -20,36 +25,41 @@ interface StopHeadProps {
 }
 
 /** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
-export function StopHead({ ref, isShort, stop, at, of, leaveTo, actHref, finish, photo }: StopHeadProps) {
+export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, finish, photo }: StopHeadProps) {
   const t = useTranslations('round');
+  const stages = useTranslations('words.stage');
   const { label, stage, donor, stand, species, place, rows, held, lastCount, openedOn } = stop;
   return (
     <header className="grid gap-1">
       <div className={`flex items-center justify-between gap-2 text-sm ${isShort ? 'hidden' : ''}`}>
         <a href={leaveTo} className="inline-flex min-h-14 min-w-14 items-center underline">{t('leave')}</a>
-        <span className="tabular-nums">{t('at', { at: at + 1, of })}</span>
+        <span className="min-w-0 text-center leading-tight tabular-nums">{t('at', { at: at + 1, of })}<span className="block truncate font-semibold">{me}</span></span>
         <button type="button" onClick={finish} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
       </div>
       <svg viewBox={`0 0 ${of} 1`} preserveAspectRatio="none" aria-hidden className={`h-1.5 w-full rounded-full bg-line ${isShort ? 'hidden' : ''}`}>
         <rect width={at + 1} height="1" className="fill-juniper" />
       </svg>
-      <div className="mt-1 flex flex-wrap items-center gap-x-3 gap-y-1">
+      <div className="mt-1 flex flex-wrap items-center gap-x-2 gap-y-1">
         <h1 ref={ref} id="stop" tabIndex={-1} className="text-xl outline-none"><span className="tie-label">{label}</span></h1>
-        {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} />}
+        {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} isWordHidden />}
         {held && <Flag tone="grave">{t('held')}</Flag>}
-        {!isShort && <span className="ml-auto">{photo}</span>}
+        {!isShort && (
+          <span className="ml-auto inline-flex gap-2">
+            {photo}
+            {actHref !== undefined && <a href={actHref} className={STOP_KEY}>{t('doIt')}</a>}
+          </span>
+        )}
       </div>
-      <div className={`flex items-end justify-between gap-2 ${isShort ? 'hidden' : ''}`}>
-        <p className="min-w-0 leading-snug">
+      <div className={isShort ? 'hidden' : ''}>
+        <p className="leading-snug">
           <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>
-          <span className="block text-sm text-ink-soft">{[donor, species, stand].filter(Boolean).join(' · ')}</span>
+          <span className="block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount
               ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
               : t('neverCounted', { day: sayDay(openedOn) })}
           </span>
         </p>
-        {actHref !== undefined && <a href={actHref} className="inline-flex min-h-14 w-24 shrink-0 items-center justify-end text-right leading-tight underline">{t('doIt')}</a>}
       </div>
     </header>
   );

@@ -5,6 +5,7 @@ import { keepHere } from '../../lib/phone/device.ts';
 import { apiPath } from '../../lib/phone/ask.ts';
 import { chime } from '../../lib/chime.ts';
 import type { Stop } from './stop.ts';
+import { STOP_KEY } from './stop-head.tsx';
 
 interface StopPhotoProps {
   readonly programme: string;
@@ -38,7 +39,7 @@ export function StopPhoto({ programme, stop: { batchId, label }, day, personId }
 
   return (
     <span className="inline-flex items-center gap-2">
-      <label className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-center rounded-md border-2 border-line-strong bg-sheet px-2 text-sm font-semibold has-focus-visible:outline-3 has-focus-visible:outline-[var(--focus)]">
+      <label className={`${STOP_KEY} has-focus-visible:outline-3 has-focus-visible:outline-[var(--focus)]`}>
         {t('take')}
         <input type="file" accept="image/*" capture="environment" multiple onChange={(event) => void take(event)} className="sr-only" />
       </label>

@@ -20,6 +20,7 @@ interface StopViewProps {
   readonly of: number;
   readonly zone: string;
   readonly leaveTo: string;
+  readonly me: string;
   /** Under which the phone keeps what is tapped in before it is told. */
   readonly typingKey: string;
   readonly actHref: string;
@@ -28,7 +29,7 @@ interface StopViewProps {
 }
 
 /** One batch, one screen. A field is marked, and the keys write into it. */
-export function StopView({ stop, at, of, zone, leaveTo, actHref, typingKey, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
+export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, photo, walk: { state: { draft }, step, tell, undo } }: StopViewProps) {
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
   const [typed] = useState(() => readTyping(window.localStorage, typingKey, Date.now()) ?? before);
@@ -73,7 +74,7 @@ export function StopView({ stop, at, of, zone, leaveTo, actHref, typingKey, phot
   useTypedFigures(press);
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} me={me} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (

@@ -3,6 +3,7 @@ import { pageOf } from '../../lib/page-address.ts';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import type { RoundProps } from './round-screen.tsx';
+import { STOP_KEY } from './stop-head.tsx';
 import type { RoundState } from './round-state.ts';
 
 /** What lies ahead, in walking order. A tap begins there. */
@@ -13,18 +14,18 @@ export function WalkList({ programme, placeId, stops, actHref, below, state, go 
       <h2 id="walk" className="text-xl">{t('list')}</h2>
       <ol className="mt-3 grid gap-2">
         {stops.map(({ batchId, label, stage, place, donor }, at) => (
-          <li key={batchId} className="flex flex-wrap gap-x-2">
+          <li key={batchId} className="flex gap-x-2">
             <button
               type="button"
               onClick={() => go(at)}
-              className="flex min-h-14 min-w-0 flex-1 basis-56 cursor-pointer text-left flex-wrap items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
+              className="flex min-h-14 min-w-0 flex-1 cursor-pointer flex-wrap text-left items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
             >
               <span className="tie-label">{label}</span>
               <StageMark stage={stage} />
               <span className="text-sm text-ink-soft">{[donor, place].filter(Boolean).join(', ')}</span>
               {state.draft.answers[batchId] && <Flag tone="good">{t('told', { what: state.draft.answers[batchId].said === 'fine' ? t('fine') : '✓' })}</Flag>}
             </button>
-            <a href={actHref(batchId)} className="inline-flex min-h-14 items-center px-2 underline" aria-label={t('doItWith', { label })}>{t('doIt')}</a>
+            <a href={actHref(batchId)} className={`${STOP_KEY} w-20 text-center`} aria-label={t('doItWith', { label })}>{t('doIt')}</a>
           </li>
         ))}
       </ol>

@@ -1,0 +1,139 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type BrowserContext, chromium, expect, type Page, test } from '@playwright/test';
+import config from '../playwright.config.ts';
+import { demoUrl, HARROWDALE, signIn } from './product/people.ts';
+
+/** So many batches each person counts without a signal. */
+const BATCHES = 12;
+const PLACE = 'Frame 1';
+/** Of a hundred replies, so many are lost after the server has written. */
+const LOST_OF_100 = 30;
+
+/** A phone of its own: what lies on it outlives its browser. */
+interface Phone {
+  readonly folder: string;
+  context: BrowserContext;
+  page: Page;
+}
+
+async function phone(folder = mkdtempSync(join(tmpdir(), 'sprigline-phone-'))): Promise<Phone> {
+  const context = await chromium.launchPersistentContext(folder, { ...config.use?.launchOptions, viewport: { width: 360, height: 740 }, hasTouch: true });
+  return { folder, context, page: context.pages()[0] ?? (await context.newPage()) };
+}
+
+/** As when the battery dies: no page is asked, and nothing is written that was not. */
+async function dies({ folder, context }: Phone): Promise<Phone> {
+  for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    if (commandOf(pid).includes(`user-data-dir=${folder}`)) process.kill(Number(pid), 'SIGKILL');
+  }
+  await context.close().catch(() => undefined);
+  return phone(folder);
+}
+
+/** Nothing for a process that has just ended. */
+function commandOf(pid: string): string {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+  } catch {
+    return '';
+  }
+}
+
+async function packs({ page, context }: Phone, who: 'volunteer' | 'coordinator'): Promise<void> {
+  await signIn(page, who);
+  await page.goto(`${demoUrl()}/field#/harrowdale/pack`);
+  await page.getByRole('button', { name: `Pack ${PLACE}` }).click();
+  await expect(page.getByText('packed just now').first()).toBeVisible();
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await context.setOffline(true);
+}
+
+/** Counts batch after batch, from the first one without an answer on. @param alive of each */
+async function counts({ page }: Phone, n: number, alive: string): Promise<void> {
+  await page.goto(`${demoUrl()}/field#/harrowdale`);
+  await page.getByRole('link', { name: `Walk ${PLACE}` }).click();
+  await page.getByRole('button', { name: /^(Begin|Go on)/ }).click();
+  const skip = page.getByRole('heading', { name: `${PLACE}: how do you find it?` });
+  await expect(skip.or(page.getByRole('button', { name: 'Finish early' }))).toBeVisible();
+  if (await skip.isVisible()) await page.getByRole('button', { name: 'Skip' }).click();
+  for (let each = 0; each < n; each += 1) {
+    const label = (await page.locator('#stop').textContent()) ?? '';
+    await page.getByRole('button', { name: alive, exact: true }).click();
+    await page.getByRole('button', { name: 'Next' }).click();
+    await expect(page.getByText(`${label} is kept on this phone`)).toBeVisible();
+  }
+}
+
+interface Kept {
+  readonly id: string;
+  readonly batchId: string;
+  readonly alive: number;
+}
+
+/** What lies on the phone and is not known to be at the server. */
+const onlyOn = ({ page }: Phone): Promise<Kept[]> =>
+  page.evaluate(
+    () =>
+      new Promise<Kept[]>((resolve, reject) => {
+        const opening = indexedDB.open('sprigline');
+        opening.onerror = () => reject(new Error('no store'));
+        opening.onsuccess = () => {
+          const all = opening.result.transaction('outbox').objectStore('outbox').getAll() as IDBRequest<{ id: string; work: { entry: { saying: { batchId: string; alive: number } } } }[]>;
+          all.onsuccess = () => resolve(all.result.map(({ id, work }) => ({ id, batchId: work.entry.saying.batchId, alive: work.entry.saying.alive })));
+        };
+      }),
+  );
+
+/** Comes back into a weak signal: some replies are lost on the way, in an order that is the same in every run. */
+async function comesBack({ page, context }: Phone): Promise<number> {
+  let asked = 0;
+  let lost = 0;
+  await context.route('**/api/v1/programmes/*/entries', async (route) => {
+    const answer = await route.fetch();
+    asked += 1;
+    // The first always, so that at least one is sent twice.
+    if (asked !== 1 && (asked * 37) % 100 >= LOST_OF_100) return route.fulfill({ response: answer });
+    lost += 1;
+    await route.abort('connectionreset');
+  });
+  await context.setOffline(false);
+  await page.goto(`${demoUrl()}/field#/outbox`);
+  const done = page.getByText('Everything that was told on this phone is in the books.');
+  await expect(async () => {
+    const now = page.getByRole('button', { name: 'Send now' });
+    if (await now.isVisible()) await now.click();
+    await expect(done).toBeVisible({ timeout: 2_000 });
+  }).toPass({ timeout: 60_000 });
+  return lost;
+}
+
+test('two people count the same trees without a signal, a phone dies, replies are lost: everything is in the books, once', async () => {
+  test.setTimeout(240_000);
+  const second = await phone();
+  let first = await phone();
+  try {
+    await packs(first, 'volunteer');
+    await packs(second, 'coordinator');
+    await counts(first, BATCHES / 2, '3');
+    await counts(second, BATCHES, '2');
+    first = await dies(first);
+    await first.context.setOffline(true);
+    await counts(first, BATCHES / 2, '3');
+    const kept = [...(await onlyOn(first)), ...(await onlyOn(second))];
+    expect(new Set(kept.map(({ id }) => id)).size).toBe(2 * BATCHES);
+
+    // Whoever logged last comes home first.
+    expect(await comesBack(second)).toBeGreaterThan(0);
+    expect(await comesBack(first)).toBeGreaterThan(0);
+
+    for (const { id, batchId, alive } of kept) {
+      const batch = (await (await second.context.request.get(`${demoUrl()}/api/v1${HARROWDALE}/batches/${batchId}`)).json()) as { history: { id: string; said: { alive: number } }[] };
+      expect(batch.history.filter((entry) => entry.id === id).map(({ said }) => said.alive)).toEqual([alive]);
+    }
+  } finally {
+    await Promise.all([first, second].map(({ context }) => context.close().catch(() => undefined)));
+    for (const { folder } of [first, second]) rmSync(folder, { recursive: true, force: true });
+  }
+});
