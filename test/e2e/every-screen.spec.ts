@@ -41,6 +41,8 @@ async function judge(page: Page, screen: string): Promise<void> {
   await judgeAsItStands(page, `${screen}, wide`, ALL);
   await page.setViewportSize(NARROW);
   await page.emulateMedia({ colorScheme: 'dark' });
+  // Painted in the dark before anybody looks.
+  await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))));
   await judgeAsItStands(page, `${screen}, narrow and dark`, AS_SEEN);
 }
 
