@@ -18,7 +18,7 @@ export function OutboxLine() {
   const refused = items.filter(({ refusal }) => refusal !== undefined).length;
   const [first] = items;
   return (
-    <div role="status" className="not-on-paper empty:hidden">
+    <div role="status" className="outbox-line not-on-paper empty:hidden">
       {first && (
         <div className={`mb-4 flex flex-wrap items-center justify-between gap-x-4 rounded-md border-2 px-3 py-1 font-semibold ${refused > 0 ? 'border-rust bg-rust-wash text-rust' : 'border-on-straw bg-straw text-on-straw'}`}>
           <span>

@@ -46,7 +46,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
         {!isShort && (
           <span className="ml-auto inline-flex gap-2">
             {photo}
-            {actHref !== undefined && <a href={actHref} className={STOP_KEY}>{t('doIt')}</a>}
+            {actHref !== undefined && <a href={actHref} className={`${STOP_KEY} w-20 text-center`}>{t('doIt')}</a>}
           </span>
         )}
       </div>
