@@ -32,7 +32,8 @@ const NARROW = { width: 320, height: 740 };
 
 /** What is wrong with a screen, wide and light, then on a small phone in the dark. */
 async function judge(page: Page, screen: string): Promise<void> {
-  await page.emulateMedia({ colorScheme: 'light' });
+  // Colours that are still on their way from one to the other are nobody's.
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
   await page.setViewportSize(WIDE);
   const answer = await page.goto(`${demoUrl()}${IN_FIELD.includes(screen) ? '' : HARROWDALE}${screen}`);
   // Behind the # nothing is asked of the server.
@@ -41,8 +42,6 @@ async function judge(page: Page, screen: string): Promise<void> {
   await judgeAsItStands(page, `${screen}, wide`, ALL);
   await page.setViewportSize(NARROW);
   await page.emulateMedia({ colorScheme: 'dark' });
-  // Painted in the dark before anybody looks.
-  await page.evaluate(() => new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted))));
   await judgeAsItStands(page, `${screen}, narrow and dark`, AS_SEEN);
 }
 
