@@ -43,6 +43,8 @@ test.describe('on a phone', () => {
     await page.getByRole('link', { name: 'Frame 3' }).first().click();
     await page.getByRole('button', { name: 'Begin' }).click();
     await page.getByRole('button', { name: 'Skip' }).click();
+    // A picture of a colour on its way would be of nothing.
+    await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.getByRole('button', { name: '7', exact: true }).click();
     await take(page, 'round');
   });
