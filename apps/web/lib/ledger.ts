@@ -6,17 +6,14 @@ import type { EntryToSend } from './entry-to-send.ts';
 import { Refused, RefusedPart } from './refused.ts';
 import { apiOf } from './workplace.ts';
 
-export type Door = 'desk' | 'outbox';
-
 /**
  * Writes entries, each for itself: a refused one does not keep the others out.
  *
  * @param confirm ids of entries to write although they look like a slip
- * @param door the desk is asked about what cannot be; from a phone it is taken as it was seen, and looked at later
  * @throws Refused when the request as a whole was not taken
  */
-export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = [], door: Door = 'desk'): Promise<Written> {
-  return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door, entries, confirm } })).body;
+export async function writeEntries(programme: string, entries: readonly (EntryToSend | UncheckedEntry)[], confirm: readonly string[] = []): Promise<Written> {
+  return (await ask(apiOf(programme, 'entries'), Written, { method: 'POST', body: { door: 'desk', entries, confirm } })).body;
 }
 
 /**

@@ -1,0 +1,2 @@
+/** In place of Node’s own module, which no browser has. */
+export const webcrypto = undefined;
