@@ -4,7 +4,7 @@ import { answered, blankDraft, roundAfter, type RoundState } from './round-state
 import type { Stop } from './stop.ts';
 
 const words = { causes: { black: 'black base' } };
-const stop: Stop = { batchId: 'b1', label: 'T1', stage: 'cutting', donor: null, stand: null, species: null, place: 'Tray 1', placeId: 'p', rows: null, held: false, openedOn: '2026-10-01', lastCount: null };
+const stop: Stop = { batchId: 'b1', label: 'T1', stage: 'cutting', donor: null, stand: null, species: null, place: 'Tray 1', placeId: 'p', isTray: true, rows: null, held: false, openedOn: '2026-10-01', lastCount: null };
 const told = { said: 'seen', look: 'tug', numbers: { alive: 12, rooted: 3 }, dead: { black: 2 }, minute: 600 } as const;
 
 test('a count becomes one entry, with its dead in words', () => {

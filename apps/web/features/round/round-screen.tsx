@@ -1,7 +1,7 @@
 'use client';
 
 import type { PackedBooks, Round, TapState } from '@sprigline/contract';
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { RoundBanner } from './round-banner.tsx';
 import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
@@ -9,9 +9,12 @@ import type { Stop } from './stop.ts';
 import { StopPhoto } from './stop-photo.tsx';
 import { StopView } from './stop-view.tsx';
 import { typingKey } from './typing.ts';
-import { ToldView } from './told-view.tsx';
 import { useBooksHere } from '../../lib/phone/use-books-here.ts';
 import { useRound } from './use-round.ts';
+
+// Neither is where a walk begins.
+const GridView = lazy(() => import('./grid-view.tsx').then((view) => ({ default: view.GridView })));
+const ToldView = lazy(() => import('./told-view.tsx').then((view) => ({ default: view.ToldView })));
 
 /** All that a round needs to know, from a pack: nothing is asked of anybody while walking. */
 export interface RoundProps {
@@ -52,7 +55,10 @@ export function RoundScreen(props: RoundProps) {
       {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
       {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
-      {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
+      <Suspense>
+        {typeof where === 'object' && <GridView {...props} walk={walk} booksOf={booksOf} at={where.trayAt} />}
+        {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
+      </Suspense>
     </div>
   );
 }

@@ -4,8 +4,8 @@ import type { KeptEntries } from '../../lib/phone/kept-entries.ts';
 import type { PlaceAnswer } from './place-answer.ts';
 import type { Look, Stop } from './stop.ts';
 
-/** Where one is: before the walk, at the place itself, at a batch (0 is the first), or at what was told. */
-export type Where = 'start' | 'place' | 'told' | number;
+/** Where one is: before the walk, at the place itself, at a batch (0 is the first), at the whole tray that it stands in, or at what was told. */
+export type Where = 'start' | 'place' | 'told' | number | { readonly trayAt: number };
 
 export interface RoundState {
   readonly where: Where;

@@ -21,14 +21,17 @@ interface StopHeadProps {
   /** Not while something is tapped in that is not kept yet. */
   readonly actHref: string | undefined;
   readonly finish: () => void;
+  /** To the whole tray that it stands in. */
+  readonly openTray: () => void;
   readonly photo: ReactNode;
 }
 
 /** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
-export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, finish, photo }: StopHeadProps) {
+export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, finish, openTray, photo }: StopHeadProps) {
   const t = useTranslations('round');
   const stages = useTranslations('words.stage');
-  const { label, stage, donor, stand, species, place, rows, held, lastCount, openedOn } = stop;
+  const { label, stage, donor, stand, species, place, isTray, rows, held, lastCount, openedOn } = stop;
+  const where = [place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ');
   return (
     <header className="grid gap-1">
       <div className={`flex items-center justify-between gap-2 text-sm ${isShort ? 'hidden' : ''}`}>
@@ -52,7 +55,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
       </div>
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
-          <strong>{[place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ')}</strong>
+          {isTray ? <button type="button" onClick={openTray} className="inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
           <span className="block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount

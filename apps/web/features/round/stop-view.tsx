@@ -74,7 +74,7 @@ export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, 
   useTypedFigures(press);
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} me={me} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} photo={photo} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} me={me} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} openTray={() => step({ step: 'go', where: { trayAt: at } })} photo={photo} />
       {'cause' in active ? (
         <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
       ) : (

@@ -13,6 +13,7 @@ export interface Stop {
   readonly species: string | null;
   readonly place: string;
   readonly placeId: string;
+  readonly isTray: boolean;
   readonly rows: string | null;
   readonly held: boolean;
   readonly openedOn: string;
@@ -32,6 +33,7 @@ export function stopsOf(round: Round): Stop[] {
       // The place of the round is in the heading already.
       place: [...path.slice(1), place.name].join(' › '),
       placeId: place.id,
+      isTray: place.kind === 'tray',
       rows: batch.rows,
       held: batch.held,
       openedOn: batch.openedOn,

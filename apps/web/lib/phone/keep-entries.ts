@@ -2,26 +2,39 @@ import { keepHere, takeBackHere } from './device.ts';
 import type { EntryToSend } from '../entry-to-send.ts';
 import { changed, type KeptEntries } from './kept-entries.ts';
 
-interface About {
+interface Why {
   readonly programme: string;
-  /** What the entries are about, in the words of its label. */
-  readonly about: string;
   /** Why something told before is told otherwise. */
   readonly reason: string;
 }
 
+/** What is told of one thing. */
+export interface Part {
+  /** What the entries are about, in the words of its label. */
+  readonly about: string;
+  readonly now: readonly EntryToSend[];
+  readonly before: KeptEntries | undefined;
+}
+
 /**
- * Keeps on this device what is told now, instead of what was told before.
- * Resolves once it is on disk.
+ * Keeps on this device what is told now of several things, instead of what was told before: all of it, or none.
+ * Resolves once it is on disk, with what was kept of each.
  */
-export async function keepEntries(about: About, now: readonly EntryToSend[], before: KeptEntries | undefined): Promise<KeptEntries> {
-  const gone = (before?.ids ?? []).filter((id) => now.every((entry) => entry.id !== id) && before?.entries.some((entry) => entry.id === id));
-  const out = new Set([...(await takeBackHere(gone)), ...Object.keys(before?.versions ?? {})]);
+export async function keepTogether({ programme, reason }: Why, parts: readonly Part[]): Promise<KeptEntries[]> {
+  const gone = parts.flatMap(({ now, before }) => (before?.ids ?? []).filter((id) => now.every((entry) => entry.id !== id) && before?.entries.some((entry) => entry.id === id)));
+  const out = new Set([...(await takeBackHere(gone)), ...parts.flatMap(({ before }) => Object.keys(before?.versions ?? {}))]);
   // Something may go out between two looks; each time at least one more is known to have.
   for (;;) {
-    const change = changed(before, now, (id) => out.has(id), about.reason);
-    const wentOut = await keepHere(about.programme, change.toKeep.map((entry) => ({ id: entry.id, about: about.about, work: { kind: 'entry', entry } })));
-    if (wentOut.length === 0) return change.kept;
+    const changes = parts.map(({ about, now, before }) => ({ about, ...changed(before, now, (id) => out.has(id), reason) }));
+    const wentOut = await keepHere(programme, changes.flatMap(({ about, toKeep }) => toKeep.map((entry) => ({ id: entry.id, about, work: { kind: 'entry' as const, entry } }))));
+    if (wentOut.length === 0) return changes.map(({ kept }) => kept);
     for (const id of wentOut) out.add(id);
   }
+}
+
+/** Keeps on this device what is told now of one thing, instead of what was told before. */
+export async function keepEntries({ about, ...why }: Why & Pick<Part, 'about'>, now: readonly EntryToSend[], before: KeptEntries | undefined): Promise<KeptEntries> {
+  const [kept] = await keepTogether(why, [{ about, now, before }]);
+  // One for each part.
+  return kept as KeptEntries;
 }
