@@ -4,7 +4,7 @@ import { Flag } from '../../ui/flag.tsx';
 import type { GridRow, Mark } from './grid-cells.ts';
 import type { Grid } from './use-grid.ts';
 
-const CELL = 'flex size-14 shrink-0 cursor-pointer touch-manipulation flex-col items-center justify-center rounded-md border-2 leading-none select-none';
+const CELL = 'flex size-14 shrink-0 cursor-pointer touch-manipulation flex-col items-center justify-center gap-0.5 rounded-md border-2 select-none';
 const LOOKS = {
   alive: 'border-line-strong bg-sheet',
   gone: 'border-dashed border-line-strong bg-sunken',
@@ -61,9 +61,9 @@ const CellButton = memo(function CellButton({ of, at, where, mark, isTab, tap }:
   const state = look === 'dead' && mark !== 'open' ? t('deadOf', { cause: causes(mark as 'brown') }) : t(`states.${look}`);
   return (
     <button type="button" data-cell={of} tabIndex={isTab ? 0 : -1} aria-label={t('cell', { where, at, state })} onClick={() => tap(of)} className={`${CELL} ${LOOKS[look]}`}>
-      <span className="text-xs tabular-nums">{at}</span>
-      <span className="text-xl">{t(`signs.${look}`)}</span>
-      <span className="text-xs">{t(`short.${mark ?? 'alive'}`)}</span>
+      <span className="text-xs/none tabular-nums">{at}</span>
+      <span className="text-xl/none">{t(`signs.${look}`)}</span>
+      <span className="text-xs/none">{t(`short.${mark ?? 'alive'}`)}</span>
     </button>
   );
 }, (one, other) => one.mark === other.mark && one.isTab === other.isTab && one.at === other.at);

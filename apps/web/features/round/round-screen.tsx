@@ -3,7 +3,6 @@
 import type { PackedBooks, Round, TapState } from '@sprigline/contract';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { RoundBanner } from './round-banner.tsx';
-import { PlaceView } from './place-view.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
 import { StopPhoto } from './stop-photo.tsx';
@@ -12,7 +11,8 @@ import { typingKey } from './typing.ts';
 import { useBooksHere } from '../../lib/phone/use-books-here.ts';
 import { useRound } from './use-round.ts';
 
-// Neither is where a walk begins.
+// None is where a walk begins.
+const PlaceView = lazy(() => import('./place-view.tsx').then((view) => ({ default: view.PlaceView })));
 const GridView = lazy(() => import('./grid-view.tsx').then((view) => ({ default: view.GridView })));
 const ToldView = lazy(() => import('./told-view.tsx').then((view) => ({ default: view.ToldView })));
 
@@ -52,10 +52,10 @@ export function RoundScreen(props: RoundProps) {
     <div className={where === 'start' ? '' : 'on-round'}>
       <RoundBanner walk={walk} booksOf={booksOf} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
-      {where === 'place' && <PlaceView {...props} walk={walk} />}
       {/* Made anew for each batch, so that no number is carried over. */}
       {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
       <Suspense>
+        {where === 'place' && <PlaceView {...props} walk={walk} />}
         {typeof where === 'object' && <GridView {...props} walk={walk} booksOf={booksOf} at={where.trayAt} />}
         {where === 'told' && <ToldView {...props} walk={walk} booksOf={booksOf} />}
       </Suspense>

@@ -4,17 +4,20 @@ import { StageMark } from '../../ui/stage-mark.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import { STOP_KEY } from './stop-head.tsx';
-import type { RoundState } from './round-state.ts';
+import type { RoundState, Where } from './round-state.ts';
 
 /** What lies ahead, in walking order. A tap begins there. */
-export function WalkList({ programme, placeId, stops, actHref, below, state, go }: RoundProps & { state: RoundState; go: (where: number) => void }) {
+export function WalkList({ programme, placeId, stops, actHref, below, state, go }: RoundProps & { state: RoundState; go: (where: Where) => void }) {
   const t = useTranslations('round');
   return (
     <section aria-labelledby="walk" className="mt-10">
       <h2 id="walk" className="text-xl">{t('list')}</h2>
       <ol className="mt-3 grid gap-2">
-        {stops.map(({ batchId, label, stage, place, donor }, at) => (
-          <li key={batchId} className="flex gap-x-2">
+        {stops.map(({ batchId, label, stage, place, placeId: here, isTray, donor }, at) => (
+          <li key={batchId} className="flex flex-wrap gap-x-2">
+            {isTray && stops[at - 1]?.placeId !== here && stops[at + 1]?.placeId === here && (
+              <button type="button" onClick={() => go({ trayAt: at })} className="inline-flex min-h-14 w-full cursor-pointer items-center gap-x-2 text-left"><strong>{place}</strong> <span className="underline">{t('wholeTray')}</span></button>
+            )}
             <button
               type="button"
               onClick={() => go(at)}
