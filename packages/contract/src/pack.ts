@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { DonorTreeState } from './donor-tree.ts';
+import { Labelled } from './label.ts';
 import { Role } from './people.ts';
 import { PlaceKind } from './place.ts';
 import { Cell } from './position.ts';
@@ -50,6 +51,8 @@ export const Pack = z.object({
   bundles: z.array(PackedBundle),
   /** The newest version of each recipe, by name. */
   recipes: z.array(z.object({ versionId: z.uuid(), name: z.string(), version: z.int(), medium: z.string().nullable() })),
+  /** What leads to donor trees and to open places, earlier labels too: a scan finds them without a signal. Those of batches come with their walk. */
+  labels: z.array(z.object({ code: z.string(), is: Labelled.exclude(['batch']), id: z.uuid() })),
 });
 export type Pack = z.infer<typeof Pack>;
 
@@ -76,5 +79,11 @@ export const PackedBooks = z.object({
 export type PackedBooks = z.infer<typeof PackedBooks>;
 
 /** Answer of GET places/:id/pack and work-lists/:id/pack: the walk, and the books of its first 500 batches. A list is named by its kind. */
-export const PlacePack = z.object({ at: z.string(), round: Round, books: z.array(PackedBooks) });
+export const PlacePack = z.object({
+  at: z.string(),
+  round: Round,
+  books: z.array(PackedBooks),
+  /** Of all batches of the walk, earlier labels too. */
+  labels: z.array(z.object({ code: z.string(), batchId: z.uuid() })),
+});
 export type PlacePack = z.infer<typeof PlacePack>;

@@ -66,3 +66,12 @@ test('bundles are taken along until they are wholly stuck, the newest trip first
     { id: untouched.id, tripDay: today, donorTree: 'CR-2', taxon: 'Juniperus communis', stand: 'Corran Ridge', cuttings: 20, stuck: 0 },
   ]);
 });
+
+test('what labels lead to is taken along: batches with their walk, donor trees and open places with the pack', async () => {
+  const { batchId } = await desk.stick(12, { label: 'FIRST-1', placeId: place.trays[2] });
+  for (const given of [{ code: 'LATER-1', batchId }, { code: 'TREE-1', donorTreeId: place.donors[0] }, { code: 'BENCH-1', placeId: place.bench }]) expect((await desk.post('labels', given)).status).toBe(200);
+  const { body: pack } = (await desk.get('pack')) as { body: Pack };
+  expect(pack.labels).toEqual([{ code: 'BENCH-1', is: 'place', id: place.bench }, { code: 'TREE-1', is: 'donorTree', id: place.donors[0] }]);
+  const { body: walk } = (await desk.get(`places/${place.bench}/pack`)) as { body: PlacePack };
+  expect(walk.labels.filter((label) => label.batchId === batchId).map(({ code }) => code)).toEqual(['FIRST-1', 'LATER-1']);
+});

@@ -36,6 +36,11 @@ const RECIPES = `
   JOIN LATERAL (SELECT id, version, medium FROM recipe_version WHERE programme_id = $1 AND recipe_id = r.id ORDER BY version DESC LIMIT 1) v ON true
   WHERE r.programme_id = $1 ORDER BY r.name, r.id`;
 
+/** A label on a tray is on the place, and one on its plants comes with their walk. */
+const LABELS = `
+  SELECT l.code, CASE WHEN l.donor_tree_id IS NULL THEN 'place' ELSE 'donorTree' END AS "is", coalesce(l.donor_tree_id, l.place_id) AS id
+  FROM label l WHERE l.programme_id = $1 AND (l.donor_tree_id IS NOT NULL OR l.place_id IN (SELECT id FROM open_place)) ORDER BY l.code`;
+
 const WHOLE = `
 WITH RECURSIVE open_place AS (
   SELECT id, name, kind, parent_id, ARRAY[lpad(walk_order::text, 6, '0') || name::text || id::text] AS way FROM place
@@ -59,7 +64,8 @@ SELECT ${at} AS at,
   ${list(`SELECT id, label, stand_id AS "standId", taxon_id AS "taxonId", state FROM donor_tree WHERE programme_id = $1 ORDER BY label, id`)} AS "donorTrees",
   ${list(`SELECT id, scientific_name AS "scientificName", common_name AS "commonName" FROM taxon WHERE programme_id = $1 ORDER BY scientific_name, id`)} AS taxa,
   ${list(BUNDLES)} AS bundles,
-  ${list(RECIPES)} AS recipes`;
+  ${list(RECIPES)} AS recipes,
+  ${list(LABELS)} AS labels`;
 
 const BOOKS = `
 WITH said AS (
@@ -72,6 +78,9 @@ SELECT json_build_object('id', b.id, 'stage', b.stage, 'stickingId', b.sticking_
   ${list(`SELECT e.* FROM said, LATERAL (SELECT ${ENTRY_COLUMNS} FROM entry e WHERE e.programme_id = $1 AND e.id = said.id OFFSET 0) e
     WHERE said.batch_id = b.id AND NOT EXISTS (SELECT FROM waiting_entry w WHERE w.programme_id = $1 AND w.entry_id = said.id)`)} AS entries
 FROM unnest($2::uuid[]) WITH ORDINALITY AS asked (id, at) JOIN batch b ON b.programme_id = $1 AND b.id = asked.id ORDER BY asked.at`;
+
+const LABELS_OF_WALK = `
+SELECT ${at} AS now, ${list(`SELECT code, batch_id AS "batchId" FROM label WHERE programme_id = $1 AND batch_id = ANY ($2) ORDER BY code`)} AS labels`;
 
 interface WholeRow extends Omit<Pack, 'me' | 'seal' | 'stands'>, Record<string, unknown> {
   readonly stands: readonly { readonly id: string; readonly name: string; readonly cell: Omit<Cell, 'halfDiagonalM'> | null }[];
@@ -98,8 +107,8 @@ export class PackQueries {
   async booksOf(caller: Caller, batches: readonly string[]): Promise<Omit<PlacePack, 'round'>> {
     return this.database.inTransaction(caller, async (sql) => {
       const rows = await sql.rows<BooksRow>(BOOKS, [caller.programmeId, batches.slice(0, MOST_BOOKS)]);
-      const { now } = await sql.one<{ now: string }>(`SELECT ${at} AS now`, []);
-      return { at: now, books: rows.map(booksOfRow) };
+      const { now, labels } = await sql.one<{ now: string; labels: PlacePack['labels'] }>(LABELS_OF_WALK, [caller.programmeId, batches]);
+      return { at: now, books: rows.map(booksOfRow), labels };
     });
   }
 }

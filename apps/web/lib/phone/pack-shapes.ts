@@ -1,8 +1,8 @@
-import type { Pack, PackedBooks, Round } from '@sprigline/contract';
+import type { Pack, PackedBooks, PlacePack, Round } from '@sprigline/contract';
 
 /** What holds wherever one walks, and since when it lies on this device. */
-export interface KeptPack extends Omit<Pack, 'bundles' | 'recipes'>, Partial<Pick<Pack, 'bundles' | 'recipes'>> {
-  // What can be stuck is not in packs that were kept before it was packed.
+export interface KeptPack extends Omit<Pack, 'bundles' | 'recipes' | 'labels'>, Partial<Pick<Pack, 'bundles' | 'recipes' | 'labels'>> {
+  // What can be stuck, and labels, are not in packs that were kept before they were packed.
   readonly packedAt: number;
 }
 
@@ -20,4 +20,6 @@ export interface KeptWalk {
   readonly packedAt: number;
   readonly round: Round;
   readonly books: readonly PackedBooks[];
+  /** Not in walks that were kept before labels were packed. */
+  readonly labels?: PlacePack['labels'] | undefined;
 }

@@ -21,7 +21,7 @@ export async function packWalk(store: Store, ask: Ask, { programme, kind, id, no
   const answers = await heard(ask, [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')], patienceMs);
   if (typeof answers === 'string') return answers;
   const [pack, walk] = answers as [Pack, PlacePack];
-  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books };
+  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books, labels: walk.labels };
   if (!(await keepAll(store, programme, { ...pack, packedAt: now }, kept))) return 'full';
   void import('./telling.ts').then(({ tellOfDevice }) => tellOfDevice(store, ask, [programme], { hasPacked: true }), () => undefined);
   return kept;
