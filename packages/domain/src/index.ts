@@ -88,7 +88,7 @@ export { belongsOnList, stagesOf, WORK_LIST_KINDS, type BatchAtHand, type WorkLi
 
 // Labels
 export { checkCharacter } from './label/check-character.ts';
-export { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label/label-code.ts';
+export { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, refuseMistypedLabel, shownLabelCode } from './label/label-code.ts';
 export { labelCodes } from './label/label-codes.ts';
 export { type Foliage, type LostPlant, rankCandidates, type Sign as LostLabelSign } from './lost-label/rank-candidates.ts';
 

@@ -79,6 +79,17 @@ describe('one refused entry, in the order in which rules are asked', () => {
     expect([await withdraw(), await withdraw()]).toMatchObject([{ status: 'written' }, problem('entry/corrected-meanwhile', 409)]);
   });
 
+  test('a code for a label with a wrong character in it, at every door; a label of somebody’s own passes', async () => {
+    const { batchId } = await desk.stick(10);
+    for (const door of ['desk', 'outbox'] as const) {
+      const part = (label: string) => desk.entry('2026-03-01', { kind: 'moved', batchId, toBatchId: newId(), n: 1, placeId: place.bench, label });
+      const mistyped = part('k58y 9j68');
+      expect(await desk.write([mistyped, part(`${door} 2345`)], { door })).toMatchObject([problem('label/mistyped', 422), { status: 'written' }]);
+      // Nothing of it was kept, so the same entry is told anew with the label that was meant.
+      expect(await desk.write([{ ...mistyped, saying: { ...(mistyped['saying'] as object), label: door === 'desk' ? 'K58Y9J69' : '24PFJ628' } }], { door })).toMatchObject([{ status: 'written' }]);
+    }
+  });
+
   test('plants of another sticking, a label used before', async () => {
     const [one, two] = [await desk.stick(10, { label: 'A-1' }), await desk.stick(10)];
     expect(await say({ kind: 'moved', batchId: one.batchId, toBatchId: two.batchId, n: 3, placeId: place.bench })).toMatchObject(problem('batch/other-sticking', 422));

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { GiveLabel, Label, LabelChoice, LabelLine, LabelRoll, LabelRollInList, LabelRollQuery, Labelled, NewLabelRoll } from '@sprigline/contract';
-import { DomainError, isLabelCode, keptLabel, labelCodes, looksLikeLabelCode, readLabelCode } from '@sprigline/domain';
+import { DomainError, keptLabel, labelCodes, refuseMistypedLabel } from '@sprigline/domain';
 import { randomInt } from 'node:crypto';
 import { TrailQueries } from '../audit/trail.queries.ts';
 import { Database } from '../database/database.ts';
@@ -35,14 +35,14 @@ export class LabelService {
     return this.database.inTransaction(caller, async (sql) => {
       const label = await this.labels.byCode(sql, caller.programmeId, code, keptLabel(code));
       if (label) return label;
-      refuseMistyped(code);
+      refuseMistypedLabel(code);
       throw new DomainError('label/unknown', `nobody has drawn or given the label ${code}`, { label: code });
     });
   }
 
   /** @throws DomainError `label/mistyped`, `batch/label-taken` when it is on another thing, `batch/unknown`, `record/no-such-…` */
   give(caller: Caller, { code: typed, batchId, donorTreeId, placeId }: GiveLabel): Promise<Label> {
-    refuseMistyped(typed);
+    refuseMistypedLabel(typed);
     const code = keptLabel(typed);
     const is: Labelled = batchId ? 'batch' : donorTreeId ? 'donorTree' : 'place';
     const id = batchId ?? donorTreeId ?? placeId ?? '';
@@ -120,9 +120,4 @@ export class LabelService {
     const free = codes.filter((code) => !taken.has(code));
     return [...free, ...labelCodes(chance, n - free.length, new Set(codes))];
   }
-}
-
-/** What has the form of a drawn code is one, and its check character tells a slip. */
-function refuseMistyped(typed: string): void {
-  if (looksLikeLabelCode(typed) && !isLabelCode(keptLabel(typed))) readLabelCode(typed);
 }

@@ -67,7 +67,7 @@ export function slipIn(act: Act, told: Told, placeId: string, labels: ReadonlySe
 export function labelSlip(label: string | undefined, labels: ReadonlySet<string>): 'label' | 'labelTaken' | undefined {
   if (label === undefined || blank(label)) return undefined;
   const kept = keptLabel(label);
-  if (looksLikeLabelCode(kept) && !isLabelCode(kept)) return 'label';
+  if (looksLikeLabelCode(label) && !isLabelCode(kept)) return 'label';
   return labels.has(kept.toUpperCase()) ? 'labelTaken' : undefined;
 }
 

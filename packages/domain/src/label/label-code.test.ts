@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { DomainError } from '../errors.ts';
 import { diceOf } from '../random/dice.ts';
 import { checkCharacter } from './check-character.ts';
-import { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, shownLabelCode } from './label-code.ts';
+import { isLabelCode, keptLabel, LABEL_ALPHABET, LABEL_CODE_LENGTH, looksLikeLabelCode, readLabelCode, refuseMistypedLabel, shownLabelCode } from './label-code.ts';
 import { labelCodes } from './label-codes.ts';
 
 const ALL = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ*';
@@ -109,9 +109,30 @@ test('a label of somebody’s own is told apart from a code that was mistyped', 
   const [code = ''] = codes;
   const wrong = code.slice(0, -1) + (code.endsWith('2') ? '3' : '2');
   expect([code, wrong, wrong.toLowerCase(), shownLabelCode(code)].map(looksLikeLabelCode)).toEqual([true, true, true, true]);
-  expect(['A-12', 'SG07-T1', '', 'TRAY2345', 'D2'].map(looksLikeLabelCode)).toEqual([false, false, false, false, false]);
+  // Grouped otherwise, with a vowel, a nought or a one, or with two strange letters, it is of a numbering of their own.
+  for (const own of ['A-12', 'SG07-T1', '', 'TRAY2345', 'D2', 'JC.23.4567', 'JC-23-4567', 'WS23 0456', 'CR23-1457', 'PLOT 234', 'LGHT 2345', 'K58Y  9J69', 'K58Y/9J69']) {
+    expect(looksLikeLabelCode(own), own).toBe(false);
+    expect(() => refuseMistypedLabel(own)).not.toThrow();
+  }
   expect(shownLabelCode('A-12')).toBe('A-12');
   expect([shownLabelCode(code).toLowerCase(), wrong, ' a-12 '].map(keptLabel)).toEqual([code, wrong, 'a-12']);
+});
+
+test('one wrong character or two swapped ones are refused where a label may also be somebody’s own', () => {
+  const few = codes.slice(0, 20);
+  const slips = few.flatMap((code) => [...code].flatMap((right, at) => [...LABEL_ALPHABET, ...'DGILOQUV'].filter((wrong) => wrong !== right).map((wrong) => code.slice(0, at) + wrong + code.slice(at + 1))));
+  const swaps = few.flatMap((code) => [...code.slice(1)].flatMap((other, at) => (other === code[at] ? [] : [code.slice(0, at) + other + (code[at] ?? '') + code.slice(at + 2)])));
+  const passes = (typed: string): boolean => {
+    try {
+      refuseMistypedLabel(typed);
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  expect(slips.length).toBe(few.length * 8 * 28);
+  expect([...slips, ...swaps].flatMap((one) => [one, `${one.slice(0, 4)} ${one.slice(4)}`.toLowerCase()]).filter(passes)).toEqual([]);
+  expect(codes.flatMap((code) => [code, shownLabelCode(code).toLowerCase(), ` ${code} `]).filter((typed) => !passes(typed))).toEqual([]);
 });
 
 describe('labelCodes', () => {

@@ -22,12 +22,29 @@ export function isLabelCode(text: string): boolean {
   return FORM.test(text) && checkCharacter(text.slice(0, -1)) === text.at(-1);
 }
 
+/** Letters that no code has and that are typed for one that it has, such as G for 6. Vowels and 0 and 1 stand in labels of people’s own. */
+const STRAYS = 'DGILOQUV';
+
+/** Eight in a row, or four and four: as codes are printed, in capitals or not. */
+const GROUPED = /^[\dA-Z]{4}[\s\-\u2010-\u2015]?[\dA-Z]{4}$/i;
+
 /**
- * Whether somebody who typed this meant a code of ours rather than a label of their own, such as `A-12`: it has the
- * length and the characters of one. The check character may still be wrong.
+ * Whether somebody who typed this meant a code of ours rather than a label of their own, such as `A-12`: it is written as one
+ * is printed, in characters that codes have, of which one may be a letter that passes for another. The check character may still be wrong.
  */
 export function looksLikeLabelCode(typed: string): boolean {
-  return FORM.test(asPrinted(typed));
+  if (!GROUPED.test(typed.trim())) return false;
+  const strange = [...asPrinted(typed)].filter((character) => !LABEL_ALPHABET.includes(character));
+  return strange.length === 0 || (strange.length === 1 && STRAYS.includes(strange[0] ?? ''));
+}
+
+/**
+ * Lets pass a code as it is printed, however it was typed, and labels of somebody's own.
+ *
+ * @throws DomainError `label/mistyped` for what was meant as a code and isn't one
+ */
+export function refuseMistypedLabel(typed: string): void {
+  if (looksLikeLabelCode(typed)) readLabelCode(typed);
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { NewEntry } from '@sprigline/contract';
-import { type Books, type Door, DomainError, touchedBatches } from '@sprigline/domain';
+import { type Books, type Door, DomainError, refuseMistypedLabel, touchedBatches } from '@sprigline/domain';
 import type { Author } from '../author.ts';
 import { BookKeeper } from '../books/book-keeper.ts';
 import type { Opening } from '../opening/opened.ts';
@@ -70,8 +70,10 @@ export class Scribe {
     const earlier = this.pages.entries.get(said.id);
     if (earlier) return this.#again(said, earlier);
 
-    refuseUnknownRecords(said, this.pages);
     const { door } = this.writing;
+    refuseUnknownRecords(said, this.pages);
+    // Labels of an old sheet are as they are; a correction keeps the label that is there.
+    if (door !== 'import' && 'label' in said.saying && said.saying.label !== undefined) refuseMistypedLabel(said.saying.label);
     const entry = this.#withAuthor(storedEntry(said, door, this.author, this.pages.receipt, this.reached.get(said.id)));
     this.#refuseCorrection(entry);
     const missing = missingFor(entry, this.pages);
