@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { fieldAssets } from './field-assets.mjs';
+import { fieldAssets, readerOf } from './field-assets.mjs';
 
 const web = join(import.meta.dirname, '..');
 const made = join(web, '.next');
@@ -18,6 +18,7 @@ await build({
   define: {
     BUILD: JSON.stringify(readFileSync(join(made, 'BUILD_ID'), 'utf8').trim()),
     ASSETS: JSON.stringify([...framework, ...own, ...lazy, ...styles, ...fonts].map((path) => `/_next/${path}`).concat('/icon.svg')),
+    READER: JSON.stringify(readerOf(join(web, 'public'))),
     'process.env.NODE_ENV': '"production"',
   },
 });

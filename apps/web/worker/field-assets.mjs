@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import vm from 'node:vm';
 
@@ -31,6 +31,18 @@ export function fieldAssets(build) {
   const own = scriptsOf(/** @type {PageManifest} */ (field), framework);
   const styles = unique(Object.values(/** @type {PageManifest} */ (field).entryCSSFiles).flat().map(({ path }) => path));
   return { framework, own, styles, bare: scriptsOf(/** @type {PageManifest} */ (bare), framework), lazy: lazyOf(own, [...framework, ...own], text), fonts: unique(styles.flatMap((path) => fontsIn(text(path)))) };
+}
+
+/**
+ * The reader of labels, as next.config.ts has put it there.
+ *
+ * @param {string} published folder of files that are served as they are
+ * @returns {string} its address
+ */
+export function readerOf(published) {
+  const name = readdirSync(join(published, 'scan')).find((file) => /^reader-[\d.]+\.wasm$/.test(file));
+  if (name === undefined) throw new Error('the reader of labels was not put into public/scan');
+  return `/scan/${name}`;
 }
 
 /**

@@ -3,6 +3,7 @@ import { announce } from '../lib/phone/news.ts';
 import { sendAll } from '../lib/phone/sender.ts';
 import { theStore } from '../lib/phone/store.ts';
 import { programmesHere, tellOfDevice } from '../lib/phone/telling.ts';
+import { readsCodesItself } from '../ui/scanner/reads-codes-itself.ts';
 import { fieldFallback, keptFor } from './what-is-kept.ts';
 
 declare const self: ServiceWorkerGlobalScope;
@@ -13,6 +14,8 @@ interface SyncEvent extends ExtendableEvent {
 /** Written in by the build. */
 declare const BUILD: string;
 declare const ASSETS: readonly string[];
+/** Reads labels where the browser has no reader of its own: a megabyte, kept only there. */
+declare const READER: string;
 
 /** A cache a build: the page and its scripts always fit each other. */
 const CACHE = `sprigline-${BUILD}`;
@@ -34,9 +37,16 @@ self.addEventListener('install', (event) => {
 });
 
 // A newer worker waits until no page of the older build is open, or until somebody asks for it.
-self.addEventListener('message', ({ data }) => {
-  if (data === 'use-it-now') void self.skipWaiting();
+self.addEventListener('message', (event) => {
+  if (event.data === 'use-it-now') void self.skipWaiting();
+  // The page that works without a signal is open. Nothing waits for it; what fails is tried again the next time.
+  if (event.data === 'keep-reader') event.waitUntil(keepReader().catch(() => undefined));
 });
+
+async function keepReader(): Promise<void> {
+  const cache = await caches.open(CACHE);
+  if (!(await readsCodesItself(self)) && !(await cache.match(READER))) await cache.add(READER);
+}
 
 self.addEventListener('activate', (event) => {
   const forgetOthers = async (): Promise<void> => {
@@ -49,7 +59,7 @@ self.addEventListener('activate', (event) => {
 
 self.addEventListener('fetch', (event) => {
   const { request } = event;
-  const kept = keptFor(new URL(request.url), request.method, { origin: self.location.origin, shell: SHELL, assets: ASSETS });
+  const kept = keptFor(new URL(request.url), request.method, { origin: self.location.origin, shell: SHELL, assets: [...ASSETS, READER] });
   if (kept !== undefined) event.respondWith(caches.open(CACHE).then((cache) => cache.match(kept)).then((found) => found ?? fetch(request)));
   else if (request.mode === 'navigate') event.respondWith(fetch(request).catch(() => Response.redirect(fieldFallback(new URL(request.url), SHELL))));
 });

@@ -1,16 +1,13 @@
 import type { CodeSeen } from './code-seen.ts';
+import { readsCodesItself } from './reads-codes-itself.ts';
+
+/** Of what browsers that read codes by themselves offer. */
+type NativeDetectors = new (options: { formats: readonly string[] }) => {
+  detect(picture: HTMLVideoElement | ImageBitmap): Promise<readonly { readonly rawValue: string; readonly boundingBox: DOMRectReadOnly }[]>;
+};
 
 /** Reads the QR codes in one picture. */
 export type CodeReader = (picture: HTMLVideoElement | ImageBitmap) => Promise<CodeSeen[]>;
-
-/** What browsers that read codes by themselves offer (Shape Detection, Accelerated Shape Detection in Images). */
-interface NativeDetector {
-  detect(picture: HTMLVideoElement | ImageBitmap): Promise<readonly { readonly rawValue: string; readonly boundingBox: DOMRectReadOnly }[]>;
-}
-interface NativeDetectors {
-  new (options: { formats: readonly string[] }): NativeDetector;
-  getSupportedFormats(): Promise<readonly string[]>;
-}
 
 /** Wide enough for a small label at arm’s length, and small enough for a cheap phone. */
 const WIDEST = { video: 1_024, file: 2_048 };
@@ -31,8 +28,8 @@ export async function codeReader(): Promise<CodeReader> {
 
 async function nativeReader(): Promise<CodeReader | undefined> {
   const Detectors = (globalThis as { BarcodeDetector?: NativeDetectors }).BarcodeDetector;
+  if (!Detectors || !(await readsCodesItself(globalThis))) return undefined;
   try {
-    if (!Detectors || !(await Detectors.getSupportedFormats()).includes('qr_code')) return undefined;
     const detector = new Detectors({ formats: ['qr_code'] });
     return async (picture) => {
       const { width, height } = sizeOf(picture);
