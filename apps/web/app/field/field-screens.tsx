@@ -19,10 +19,12 @@ const OutingScreen = lazy(() => import('../../features/outing/outing-screen.tsx'
 const ActScreen = lazy(() => import('../../features/act/act-screen.tsx').then((screen) => ({ default: screen.ActScreen })));
 const NewHere = lazy(() => import('../../features/act/new-here.tsx').then((screen) => ({ default: screen.NewHere })));
 const PlaceNote = lazy(() => import('../../features/act/place-note.tsx').then((screen) => ({ default: screen.PlaceNote })));
+const ScanHere = lazy(() => import('../../features/scan-here/scan-here.tsx').then((screen) => ({ default: screen.ScanHere })));
+const ClaimHere = lazy(() => import('../../features/scan-here/claim-here.tsx').then((screen) => ({ default: screen.ClaimHere })));
 const StickScreen = lazy(() => import('../../features/act/stick-screen.tsx').then((screen) => ({ default: screen.StickScreen })));
 
-/** The routes of what works without a signal. */
-export function FieldScreens() {
+/** The routes of what works without a signal. @param address the one that labels are printed with */
+export function FieldScreens({ address }: { address: string }) {
   return (
     <FieldApp
       line={<OutboxLine />}
@@ -32,7 +34,7 @@ export function FieldScreens() {
         <>
           {/* On a walk every line is for the batch: the name stands in its head. */}
           {route.screen !== 'outbox' && route.screen !== 'round' && route.screen !== 'list' && <Suspense><WhoLine programme={route.programme} /></Suspense>}
-          <Later>{screenOf(route, chosen)}</Later>
+          <Later>{screenOf(route, chosen, address)}</Later>
         </>
       )}
     />
@@ -40,21 +42,25 @@ export function FieldScreens() {
 }
 
 /** @param chosen who logs: for somebody else a screen is made anew, except a trip, which goes on */
-function screenOf(route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>, chosen: string): ReactNode {
+function screenOf(route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>, chosen: string, address: string): ReactNode {
   if (route.screen === 'outbox') return <OutboxScreen />;
   const { programme } = route;
-  if (route.screen === 'trip') return <OutingScreen key={programme} programme={programme} />;
-  if (route.screen === 'stick') return <StickScreen key={`${programme}/${chosen}`} programme={programme} homeHref={fieldAddress(programme)} />;
+  if (route.screen === 'trip') return <OutingScreen key={`${programme}/${route.id}`} programme={programme} treeId={route.id} />;
+  if (route.screen === 'stick') return <StickScreen key={`${programme}/${chosen}/${route.id}`} programme={programme} label={route.id} homeHref={fieldAddress(programme)} />;
+  if (route.screen === 'scan') return <ScanHere key={`${programme}/${route.id}`} programme={programme} walkId={route.id} address={address} />;
   const { id } = route;
-  if (route.screen === 'batch') return <ActScreen key={`${route.batchId}/${chosen}`} programme={programme} walkId={id} batchId={route.batchId} />;
+  if (route.screen === 'claim') return <ClaimHere key={id} programme={programme} code={id} walkId={route.walkId} />;
+  if (route.screen === 'batch') return <ActScreen key={`${route.batchId}/${chosen}`} programme={programme} walkId={id} batchId={route.batchId} label={route.label} />;
   if (route.screen === 'note') return <PlaceNote key={`${id}/${chosen}`} programme={programme} walkId={id} />;
   return (
     <PackedRound
-      key={`${id}/${chosen}`}
+      key={`${id}/${route.batchId}/${chosen}`}
       programme={programme}
       kind={route.screen === 'list' ? 'work-lists' : 'places'}
       id={id}
+      batchId={route.batchId}
       homeHref={fieldAddress(programme)}
+      scanHref={fieldAddress(programme, 'scan', id)}
       actHref={(batchId) => fieldAddress(programme, 'batch', id, batchId)}
       below={<Suspense><NewHere programme={programme} walkId={id} /></Suspense>}
     />

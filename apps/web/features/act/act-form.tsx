@@ -8,7 +8,7 @@ import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { Keypad, numberAfter } from '../../ui/form/keypad.tsx';
 import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
 import { type Act, asks, entryOf, type Slip, slipIn, type Told, type When } from './act.ts';
-import { type BatchHere, labelsHere } from './batch-here.ts';
+import { type BatchHere, labelsHere } from '../../lib/phone/batch-here.ts';
 import { BooksLine } from './books-line.tsx';
 import { booksOfHere } from './books-of-here.ts';
 import { NumberBox } from './number-box.tsx';
@@ -22,14 +22,16 @@ interface ActFormProps {
   readonly batch: BatchHere;
   readonly found: FieldPackNow;
   readonly when: When;
+  /** For the plants, as it was scanned. */
+  readonly label: string | undefined;
   readonly keep: (entry: EntryToSend, told: Told) => Promise<void>;
   readonly back: () => void;
 }
 
 /** What is asked of one act, and what the books will make of it before it is kept. */
-export function ActForm({ act, batch, found, when, keep, back }: ActFormProps) {
+export function ActForm({ act, batch, found, when, label, keep, back }: ActFormProps) {
   const t = useTranslations('act');
-  const [told, setTold] = useState<Told>({});
+  const [told, setTold] = useState<Told>({ label });
   const [slip, setSlip] = useState<Slip>();
   // Made once: pressed twice, it is kept once.
   const [ids] = useState(() => ({ entryId: newId(), toBatchId: newId() }));

@@ -4,6 +4,7 @@ import { useTranslations } from 'next-intl';
 import { useEffect, useRef, useState } from 'react';
 import { chime } from '../../lib/chime.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
+import { fieldAddress } from '../../lib/field-address.ts';
 import { keepEntries } from '../../lib/phone/keep-entries.ts';
 import { rememberUsed } from '../../lib/phone/last-used.ts';
 import { theStore } from '../../lib/phone/store.ts';
@@ -13,7 +14,7 @@ import { KeptBanner } from '../../ui/kept-banner.tsx';
 import { type Act, actsFor, type Told, type When } from './act.ts';
 import { ActForm } from './act-form.tsx';
 import { BatchHead } from './batch-head.tsx';
-import { type BatchHere, batchesHere } from './batch-here.ts';
+import { type BatchHere, batchesHere } from '../../lib/phone/batch-here.ts';
 import { booksOfHere } from './books-of-here.ts';
 import { NotHere } from './not-here.tsx';
 import { OwnActs } from './own-acts.tsx';
@@ -26,16 +27,18 @@ interface ActScreenProps {
   readonly programme: string;
   readonly walkId: string;
   readonly batchId: string;
+  /** That the plants are to get, such as one that was just scanned. */
+  readonly label?: string | undefined;
 }
 
 /** Something is done to a batch of a packed walk: potted up, moved, thrown out, written down. */
-export function ActScreen({ programme, walkId, batchId }: ActScreenProps) {
+export function ActScreen({ programme, walkId, batchId, label }: ActScreenProps) {
   const field = useTranslations('field');
   const found = useFieldPack({ programme, walkId });
   if (found === undefined) return <p role="status">{field('opening')}</p>;
   const batch = found === 'unknown' || !found.walk ? undefined : batchesHere(found.walk, found.pack.places, found.entries).find(({ id }) => id === batchId);
   if (found === 'unknown' || !batch) return <NotHere backHref={walkHref(programme, found === 'unknown' ? undefined : found.walk)} />;
-  return <ActOnBatch key={batchId} programme={programme} found={found} batch={batch} />;
+  return <ActOnBatch key={batchId} programme={programme} found={found} batch={batch} label={label} />;
 }
 
 interface Kept {
@@ -43,11 +46,12 @@ interface Kept {
   readonly state: 'busy' | 'kept' | 'undone' | 'failed';
 }
 
-function ActOnBatch({ programme, found, batch }: { programme: string; found: FieldPackNow; batch: BatchHere }) {
+function ActOnBatch({ programme, found, batch, label }: { programme: string; found: FieldPackNow; batch: BatchHere; label: string | undefined }) {
   const t = useTranslations('act');
   const [act, choose] = useState<Act>();
   const [kept, setKept] = useState<Kept>();
   const [when, setWhen] = useState<When>(() => whenBefore(found.today, found.pack.workdays));
+  const scanHref = fieldAddress(programme, 'scan', ...(found.walk ? [found.walk.id] : []));
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), [act]);
   const { ahead, isHeld } = booksOfHere(batch, found, kept?.entry.id);
@@ -80,13 +84,14 @@ function ActOnBatch({ programme, found, batch }: { programme: string; found: Fie
         title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: batch.label })}
         books={ahead && { before: ahead.before.balance, after: ahead.after.balance }}
         undo={kept ? () => void write(kept.entry, true) : undefined}
+        next={<a href={scanHref} className={`${buttonClass('quiet')} w-full`}>{t('scanNext')}</a>}
       />
       <section aria-labelledby="batch" className="mx-auto flex max-w-md flex-col gap-3">
-        <BatchHead ref={top} batch={batch} balance={ahead?.after.balance} rooted={ahead?.after.rooted.now} doing={act} walkHref={walkHref(programme, found.walk)} />
+        <BatchHead ref={top} batch={batch} balance={ahead?.after.balance} rooted={ahead?.after.rooted.now} doing={act} walkHref={walkHref(programme, found.walk)} scanHref={scanHref} countHref={found.walk && !batch.isNew ? fieldAddress(programme, found.walk.kind === 'places' ? 'round' : 'list', found.walk.id, batch.id) : undefined} />
         {isHeld && <p className="rounded-md border-2 border-rust bg-rust-wash p-3 text-rust"><Flag tone="grave">{t('held')}</Flag> {t('heldLead')}</p>}
         <WhenLine {...found} when={when} change={(next) => { setWhen(next); rememberWhen(found.today, next); }} />
         {act ? (
-          <ActForm key={act} act={act} batch={batch} found={found} when={when} keep={keep} back={() => choose(undefined)} />
+          <ActForm key={act} act={act} batch={batch} found={found} when={when} label={label} keep={keep} back={() => choose(undefined)} />
         ) : (
           <>
             <div className="grid grid-cols-2 gap-2">

@@ -1,6 +1,6 @@
 import { type BooksAhead, booksAhead } from '../../lib/phone/books.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import type { BatchHere } from './batch-here.ts';
+import type { BatchHere } from '../../lib/phone/batch-here.ts';
 import type { FieldPackNow } from './use-field-pack.ts';
 
 /**

@@ -4,7 +4,7 @@ import { useTranslations } from 'next-intl';
 import { fieldAddress } from '../../lib/field-address.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
-import { batchesHere } from './batch-here.ts';
+import { batchesHere } from '../../lib/phone/batch-here.ts';
 import { booksOfHere } from './books-of-here.ts';
 import { useFieldPack } from './use-field-pack.ts';
 

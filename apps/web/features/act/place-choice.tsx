@@ -1,5 +1,5 @@
 import type { Pack } from '@sprigline/contract';
-import { NarrowChoice } from './narrow-choice.tsx';
+import { NarrowChoice } from '../../ui/form/narrow-choice.tsx';
 import { placesToGo } from './places-to-go.ts';
 
 interface PlaceChoiceProps {

@@ -1,6 +1,6 @@
 import type { Pack } from '@sprigline/contract';
 import type { Act } from './act.ts';
-import { type Narrowed, narrowed } from './narrowed.ts';
+import { type Narrowed, narrowed } from '../../ui/form/narrowed.ts';
 
 type Place = Pack['places'][number];
 

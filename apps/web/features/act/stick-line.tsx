@@ -7,9 +7,9 @@ import { buttonClass } from '../../ui/button-class.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { Keypad, numberAfter } from '../../ui/form/keypad.tsx';
 import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
-import { labelsHere } from './batch-here.ts';
-import { NarrowChoice } from './narrow-choice.tsx';
-import { narrowed } from './narrowed.ts';
+import { labelsHere } from '../../lib/phone/batch-here.ts';
+import { NarrowChoice } from '../../ui/form/narrow-choice.tsx';
+import { narrowed } from '../../ui/form/narrowed.ts';
 import { NumberBox } from './number-box.tsx';
 import { PlaceChoice } from './place-choice.tsx';
 import { bundleChoices, leftOf, type StickNumber, type StickSlip, stickSlip, type StickTold } from './stick.ts';
@@ -20,13 +20,15 @@ const NUMBERS: readonly StickNumber[] = ['n', 'damaged', 'stripped'];
 
 interface StickLineProps {
   readonly found: FieldPackNow;
+  /** As it was scanned. */
+  readonly label: string | undefined;
   readonly keep: (told: StickTold, ids: { readonly entryId: string; readonly batchId: string }) => Promise<void>;
 }
 
 /** One bundle into one tray. */
-export function StickLine({ found, keep }: StickLineProps) {
+export function StickLine({ found, label, keep }: StickLineProps) {
   const t = useTranslations('act');
-  const [told, setTold] = useState<StickTold>({});
+  const [told, setTold] = useState<StickTold>({ label });
   const [active, activate] = useState<StickNumber>('n');
   const [slip, setSlip] = useState<StickSlip>();
   // Made once: pressed twice, it is kept once.

@@ -4,10 +4,12 @@ import { useTranslations } from 'next-intl';
 import { useState } from 'react';
 import { chime } from '../../lib/chime.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
+import { fieldAddress } from '../../lib/field-address.ts';
 import { keepEntries } from '../../lib/phone/keep-entries.ts';
 import { rememberUsed } from '../../lib/phone/last-used.ts';
 import { canMakeStickingIds, stickingIdHere } from '../../lib/phone/sticking-id.ts';
 import { theStore } from '../../lib/phone/store.ts';
+import { buttonClass } from '../../ui/button-class.ts';
 import { Caution } from '../../ui/caution.tsx';
 import { Choose } from '../../ui/form/choose.tsx';
 import { KeptBanner } from '../../ui/kept-banner.tsx';
@@ -22,7 +24,8 @@ import { momentOf, rememberWhen, whenBefore } from './when.ts';
 import { WhenLine } from './when-line.tsx';
 
 /** A sticking night: line after line, each kept at once. */
-export function StickScreen({ programme, homeHref }: { programme: string; homeHref: string }) {
+/** @param label that the first line is stuck under, such as one that was just scanned */
+export function StickScreen({ programme, label, homeHref }: { programme: string; label: string | undefined; homeHref: string }) {
   const t = useTranslations('act');
   const field = useTranslations('field');
   const found = useFieldPack({ programme, isFresh: true });
@@ -33,7 +36,7 @@ export function StickScreen({ programme, homeHref }: { programme: string; homeHr
       <p><a href={homeHref} className="inline-flex min-h-14 items-center underline">{t('back')}</a></p>
       <PageHeading lead={t('stick.lead')}>{t('stick.title')}</PageHeading>
       {(found.pack.bundles ?? []).length === 0 && <p className="max-w-prose">{t('stick.none')}</p>}
-      {canMakeStickingIds() ? <StickingNight programme={programme} found={found} /> : <p role="alert" className="max-w-prose font-semibold text-rust">{t('stick.insecure')}</p>}
+      {canMakeStickingIds() ? <StickingNight programme={programme} label={label} found={found} /> : <p role="alert" className="max-w-prose font-semibold text-rust">{t('stick.insecure')}</p>}
     </>
   );
 }
@@ -44,7 +47,7 @@ interface Kept {
   readonly state: 'busy' | 'kept' | 'undone' | 'failed';
 }
 
-function StickingNight({ programme, found }: { programme: string; found: FieldPackNow }) {
+function StickingNight({ programme, label, found }: { programme: string; label: string | undefined; found: FieldPackNow }) {
   const t = useTranslations('act');
   const { bundles = [], recipes = [], programme: { zone } } = found.pack;
   const [when, setWhen] = useState<When>(() => whenBefore(found.today, found.pack.workdays));
@@ -79,10 +82,10 @@ function StickingNight({ programme, found }: { programme: string; found: FieldPa
 
   return (
     <div className="flex max-w-md flex-col gap-4">
-      <KeptBanner state={kept?.state} title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: kept?.about ?? '' })} undo={kept ? () => void write(kept.entry, kept.about, true) : undefined} />
+      <KeptBanner state={kept?.state} title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: kept?.about ?? '' })} undo={kept ? () => void write(kept.entry, kept.about, true) : undefined} next={label !== undefined && <a href={fieldAddress(programme, 'scan')} className={`${buttonClass('quiet')} w-full`}>{t('scanNext')}</a>} />
       <WhenLine {...found} when={when} change={(next) => { setWhen(next); rememberWhen(found.today, next); }} />
       <Choose label={t('stick.recipe')} value={recipe} choose={setRecipe} none={t('stick.noRecipe')} choices={recipes.map(({ versionId, name, version }) => ({ value: versionId, words: t('stick.recipeName', { name, version }) }))} />
-      {bundles.length > 0 && <StickLine key={line} found={found} keep={keep} />}
+      {bundles.length > 0 && <StickLine key={line} found={found} label={line === 0 ? label : undefined} keep={keep} />}
       <Caution>{t('stick.caution')}</Caution>
       <StuckHere found={found} undo={(entry, about) => void write(entry, about, true)} />
     </div>

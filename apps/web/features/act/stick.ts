@@ -3,7 +3,7 @@ import type { PackedBundle } from '@sprigline/contract';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import type { OwnItem } from '../../lib/phone/use-own.ts';
 import { labelSlip } from './act.ts';
-import type { Choosable } from './narrowed.ts';
+import type { Choosable } from '../../ui/form/narrowed.ts';
 
 export type StickNumber = 'n' | 'damaged' | 'stripped';
 

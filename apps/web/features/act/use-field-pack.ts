@@ -8,7 +8,7 @@ import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
 import { packOf, packProgramme, walkOf } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
-import { type OwnItem, useOwn } from '../../lib/phone/use-own.ts';
+import { type OwnItem, standing, useOwn } from '../../lib/phone/use-own.ts';
 
 /** So long a phone waits for a fresh pack before it goes on with the one it has. Milliseconds. */
 const PATIENCE_MS = 2_500;
@@ -57,7 +57,3 @@ export function useFieldPack({ programme, walkId, isFresh = false }: Asked): Fie
 
   return useMemo(() => (typeof found === 'object' ? { ...found, own, entries: standing(own) } : found), [found, own]);
 }
-
-/** What the server did not take is in no books. */
-const standing = (own: readonly OwnItem[]): EntryToSend[] =>
-  own.flatMap((item) => (item.work.kind === 'entry' && !('refusal' in item && item.refusal !== undefined) ? [item.work.entry] : []));

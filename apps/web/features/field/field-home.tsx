@@ -46,6 +46,7 @@ function OneProgramme({ pack: { programme: { handle, name }, bundles = [] }, wal
         {walks.map((walk) => <WalkCard key={walk.id} walk={walk} />)}
       </ul>
       <div className="mt-4 grid gap-3 sm:flex sm:flex-wrap">
+        {walks.length > 0 && <a href={fieldAddress(handle, 'scan')} className={buttonClass()}>{t('scan')}</a>}
         <a href={fieldAddress(handle, 'pack')} className={buttonClass(walks.length === 0 ? 'main' : 'quiet')}>{t('more')}</a>
         <a href={fieldAddress(handle, 'trip')} className={buttonClass('quiet')}>{t('trip')}</a>
         {bundles.length > 0 && <a href={fieldAddress(handle, 'stick')} className={buttonClass('quiet')}>{t('stick')}</a>}

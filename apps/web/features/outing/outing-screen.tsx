@@ -18,8 +18,8 @@ interface Kept {
   readonly turn: number;
 }
 
-/** A collecting trip without a signal: the trip, then tree after tree. */
-export function OutingScreen({ programme }: { programme: string }) {
+/** A collecting trip without a signal: the trip, then tree after tree. @param treeId one whose label was scanned: the trip goes there */
+export function OutingScreen({ programme, treeId }: { programme: string; treeId?: string | undefined }) {
   const t = useTranslations('outing');
   const field = useTranslations('field');
   const { outing, setMade } = useOuting(programme);
@@ -30,6 +30,7 @@ export function OutingScreen({ programme }: { programme: string }) {
     return <>{way}<PageHeading>{t('title')}</PageHeading><p role="alert" className="max-w-prose">{t('notPacked')}</p></>;
   }
   const trip = outing.made.trips.find(({ id }) => id === tripId);
+  const tree = outing.pack.donorTrees.find(({ id }) => id === treeId);
   const begun = (id: string, made: Made): void => {
     setMade(made);
     setTripId(id);
@@ -39,23 +40,24 @@ export function OutingScreen({ programme }: { programme: string }) {
     <>
       {way}
       {trip
-        ? <OnTrip key={trip.id} programme={programme} outing={outing} trip={trip} setMade={setMade} leave={() => setTripId(undefined)} />
+        ? <OnTrip key={trip.id} programme={programme} outing={outing} trip={trip} treeId={tree?.id} setMade={setMade} leave={() => setTripId(undefined)} />
         : (
           <>
             <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
-            <Begun outing={outing} goOn={setTripId} />
+            {tree && <p role="status" className="mb-6 rounded-md border-2 border-line-strong bg-sheet p-4"><strong>{tree.label}</strong>: {t(tree.state === 'dead' ? 'scannedDead' : 'scanned')}</p>}
+            <Begun outing={outing} standId={tree?.standId} goOn={setTripId} />
             <h2 className="mb-4 text-xl">{t('new')}</h2>
-            <TripForm programme={programme} outing={outing} begun={begun} />
+            <TripForm programme={programme} outing={outing} standId={tree?.standId} begun={begun} />
           </>
         )}
     </>
   );
 }
 
-/** Trips of the last days, to go on with. */
-function Begun({ outing: { made, pack }, goOn }: { outing: Outing; goOn: (tripId: string) => void }) {
+/** Trips of the last days, to go on with. @param standId only those to that stand */
+function Begun({ outing: { made, pack }, standId, goOn }: { outing: Outing; standId: string | undefined; goOn: (tripId: string) => void }) {
   const t = useTranslations('outing');
-  const trips = made.trips.slice(0, 3);
+  const trips = made.trips.filter((trip) => standId === undefined || trip.standId === standId).slice(0, 3);
   if (trips.length === 0) return null;
   return (
     <section aria-labelledby="begun" className="mb-8">
@@ -71,11 +73,12 @@ interface OnTripProps {
   readonly programme: string;
   readonly outing: Outing;
   readonly trip: MadeTrip;
+  readonly treeId: string | undefined;
   readonly setMade: (made: Made) => void;
   readonly leave: () => void;
 }
 
-function OnTrip({ programme, outing, trip, setMade, leave }: OnTripProps) {
+function OnTrip({ programme, outing, trip, treeId, setMade, leave }: OnTripProps) {
   const t = useTranslations('outing');
   const [last, setLast] = useState<Kept>();
   const kept = (made: Made, label: string, isPlaced: boolean): void => {
@@ -95,7 +98,8 @@ function OnTrip({ programme, outing, trip, setMade, leave }: OnTripProps) {
       </div>
       <Taken bundles={outing.made.bundles.filter(({ tripId }) => tripId === trip.id)} />
       <h2 className="mb-4 text-xl">{t('nextTree')}</h2>
-      <TreeForm key={last?.turn ?? 0} programme={programme} outing={outing} trip={trip} kept={kept} />
+      <TreeForm key={last?.turn ?? 0} programme={programme} outing={outing} trip={trip} treeId={last ? undefined : treeId} kept={kept} />
+      <p className="mt-8"><a href={fieldAddress(programme, 'scan')} className={buttonClass('quiet')}>{t('scan')}</a></p>
       <p className="mt-8"><button type="button" onClick={leave} className={buttonClass('quiet')}>{t('leave')}</button></p>
     </>
   );

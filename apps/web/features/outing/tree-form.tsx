@@ -21,12 +21,14 @@ interface TreeFormProps {
   readonly programme: string;
   readonly outing: Outing;
   readonly trip: MadeTrip;
+  /** Whose label was scanned. */
+  readonly treeId: string | undefined;
   /** Told once it is on disk, and its place sealed. */
   readonly kept: (made: Made, label: string, isPlaced: boolean) => void;
 }
 
 /** One tree of a trip: which one, what was cut of it, where it stands. */
-export function TreeForm({ programme, outing, trip, kept }: TreeFormProps) {
+export function TreeForm({ programme, outing, trip, treeId, kept }: TreeFormProps) {
   const trips = useMessages().trips;
   const labels = useLabels();
   const t = useTranslations('outing');
@@ -43,7 +45,7 @@ export function TreeForm({ programme, outing, trip, kept }: TreeFormProps) {
 
   return (
     <ToldForm labels={labels} send={t('keep')} keep={keep}>
-      <ChoiceField name="donorTreeId" value={trees.length === 0 ? NEW_TREE : undefined} choose={(chosen) => setNew(chosen === NEW_TREE)} choices={[{ value: NEW_TREE, words: t('newTree') }, ...trees.map(({ id, label }) => ({ value: id, words: label }))]} />
+      <ChoiceField name="donorTreeId" value={trees.length === 0 ? NEW_TREE : trees.find(({ id }) => id === treeId)?.id} choose={(chosen) => setNew(chosen === NEW_TREE)} choices={[{ value: NEW_TREE, words: t('newTree') }, ...trees.map(({ id, label }) => ({ value: id, words: label }))]} />
       {isNew && <NewTreeFields taxa={outing.pack.taxa} />}
       <Caution>{trips.caution}</Caution>
       <NumberPad name="cuttings" hint={t('cuttingsHint')} />

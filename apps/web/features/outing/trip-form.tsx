@@ -17,11 +17,13 @@ import type { Outing } from './use-outing.ts';
 interface TripFormProps {
   readonly programme: string;
   readonly outing: Outing;
+  /** Where it goes to, if that is known. */
+  readonly standId: string | undefined;
   readonly begun: (tripId: string, made: Made) => void;
 }
 
 /** Day, stand and who went. Kept at once, so that a phone that dies on the way loses no more than the tree in hand. */
-export function TripForm({ programme, outing: { pack }, begun }: TripFormProps) {
+export function TripForm({ programme, outing: { pack }, standId, begun }: TripFormProps) {
   const { fields, hints, caution } = useMessages().trips;
   const t = useTranslations('outing');
 
@@ -39,7 +41,7 @@ export function TripForm({ programme, outing: { pack }, begun }: TripFormProps) 
   return (
     <ToldForm labels={fields} send={t('begin')} keep={keep}>
       <DayField name="wentOn" today={today(pack.programme.zone)} />
-      <ChoiceField name="standId" choices={choicesOf(pack.stands)} value={pack.stands.length === 1 ? pack.stands[0]?.id : undefined} />
+      <ChoiceField name="standId" choices={choicesOf(pack.stands)} value={standId ?? (pack.stands.length === 1 ? pack.stands[0]?.id : undefined)} />
       <ChoiceField name="ledBy" isOptional choices={choicesOf(pack.people)} />
       <TextField name="people" keypad="numeric" isOptional hint={hints.people} />
       <Caution>{caution}</Caution>

@@ -20,7 +20,10 @@ interface PackedRoundProps {
   readonly kind: WalkKind;
   /** Of the place or of the list. */
   readonly id: string;
+  /** To begin with, such as one whose label was scanned; only on a walk of today. */
+  readonly batchId?: string | undefined;
   readonly homeHref: string;
+  readonly scanHref: string;
   /** Where something is done to a batch besides counting it. */
   readonly actHref: (batchId: string) => string;
   /** Stands under the walk, before one begins. */
@@ -65,7 +68,9 @@ export function PackedRound(props: PackedRoundProps) {
       people={pack.people.filter(({ id }) => id !== author.personId)}
       workdays={{ choices: workdaysIn(pack), remembered: rememberedWorkday() }}
       books={walk.books}
+      batchId={props.batchId}
       homeHref={props.homeHref}
+      scanHref={props.scanHref}
       actHref={props.actHref}
       below={props.below}
     />

@@ -33,8 +33,11 @@ export interface RoundProps {
   /** Workdays that the round may be part of, and the one that this phone remembers. */
   readonly workdays: { readonly choices: readonly { readonly value: string; readonly words: string }[]; readonly remembered: string | undefined };
   readonly books: readonly PackedBooks[];
+  /** To begin with, such as one whose label was scanned; only on a walk of today. */
+  readonly batchId?: string | undefined;
   /** Where one goes from here. */
   readonly homeHref: string;
+  readonly scanHref: string;
   /** Where something is done to a batch besides counting it. */
   readonly actHref: (batchId: string) => string;
   /** Stands under the walk, before one begins. */
@@ -50,7 +53,7 @@ export function RoundScreen(props: RoundProps) {
 
   return (
     <div className={where === 'start' ? '' : 'on-round'}>
-      <RoundBanner walk={walk} booksOf={booksOf} />
+      <RoundBanner walk={walk} booksOf={booksOf} scanHref={props.batchId === undefined ? undefined : props.scanHref} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {/* Made anew for each batch, so that no number is carried over. */}
       {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}

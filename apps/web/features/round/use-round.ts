@@ -30,7 +30,7 @@ export interface Walk {
 }
 
 /** A round in which everything is kept on the phone the moment it is told. */
-export function useRound({ programme, placeId, placeName, personId, today, taps }: RoundProps): Walk {
+export function useRound({ programme, placeId, placeName, personId, today, taps, stops, batchId, workdays }: RoundProps): Walk {
   const key = draftKey(programme, placeId, personId);
   const [state, step] = useReducer(roundAfter, { where: 'start', draft: blankDraft(today), isRestored: false });
   const [isRead, setRead] = useState(false);
@@ -44,6 +44,12 @@ export function useRound({ programme, placeId, placeName, personId, today, taps 
     const kept = readDraft(key);
     if (kept) step({ step: 'restore', draft: kept });
     setRead(true);
+    // One that was scanned, at once; never into a walk of another day.
+    const at = stops.findIndex((stop) => stop.batchId === batchId);
+    if (at === -1 || (kept && kept.day !== today)) return;
+    if (!kept) step({ step: 'begin', day: today, seenBy: '', workdayId: workdays.choices.find(({ value }) => value === workdays.remembered)?.value });
+    step({ step: 'go', where: at });
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [key]);
 
   useEffect(() => {

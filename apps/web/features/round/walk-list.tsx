@@ -1,5 +1,6 @@
 import { useTranslations } from 'next-intl';
 import { pageOf } from '../../lib/page-address.ts';
+import { buttonClass } from '../../ui/button-class.ts';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import type { RoundProps } from './round-screen.tsx';
@@ -7,11 +8,12 @@ import { STOP_KEY } from './stop-head.tsx';
 import type { RoundState, Where } from './round-state.ts';
 
 /** What lies ahead, in walking order. A tap begins there. */
-export function WalkList({ programme, placeId, stops, actHref, below, state, go }: RoundProps & { state: RoundState; go: (where: Where) => void }) {
+export function WalkList({ programme, placeId, stops, actHref, scanHref, below, state, go }: RoundProps & { state: RoundState; go: (where: Where) => void }) {
   const t = useTranslations('round');
   return (
     <section aria-labelledby="walk" className="mt-10">
       <h2 id="walk" className="text-xl">{t('list')}</h2>
+      <p className="mt-3 grid"><a href={scanHref} className={buttonClass('quiet')}>{t('scan')}</a></p>
       <ol className="mt-3 grid gap-2">
         {stops.map(({ batchId, label, stage, place, placeId: here, isTray, donor }, at) => (
           <li key={batchId} className="flex flex-wrap gap-x-2">

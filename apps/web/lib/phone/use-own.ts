@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { EntryToSend } from '../entry-to-send.ts';
 import { onNews } from './news.ts';
 import type { OutboxItem, SentItem } from './outbox-item.ts';
 import { sentLately, unsent } from './outbox.ts';
@@ -29,3 +30,7 @@ export function useOwn(programme: string): readonly OwnItem[] {
 
   return own;
 }
+
+/** Entries that the books have or will have: what the server did not take is in none. */
+export const standing = (own: readonly OwnItem[]): EntryToSend[] =>
+  own.flatMap((item) => (item.work.kind === 'entry' && !('refusal' in item && item.refusal !== undefined) ? [item.work.entry] : []));

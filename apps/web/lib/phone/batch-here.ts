@@ -1,7 +1,7 @@
 import type { BatchOnRound, Pack, PackedBooks } from '@sprigline/contract';
-import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import { type OpenedHere, openedHere } from '../../lib/phone/opened-here.ts';
-import type { KeptWalk } from '../../lib/phone/pack-shapes.ts';
+import type { EntryToSend } from '../entry-to-send.ts';
+import { type OpenedHere, openedHere } from './opened-here.ts';
+import type { KeptWalk } from './pack-shapes.ts';
 
 /** A batch as this phone knows it: packed, or begun here. */
 export interface BatchHere {

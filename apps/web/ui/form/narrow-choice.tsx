@@ -1,7 +1,7 @@
 import { useTranslations } from 'next-intl';
 import { useState } from 'react';
-import { MARK, PLATE } from '../../ui/form/plate.ts';
-import { INPUT } from '../../ui/form/input-class.ts';
+import { MARK, PLATE } from './plate.ts';
+import { INPUT } from './input-class.ts';
 import type { Narrowed } from './narrowed.ts';
 
 interface NarrowChoiceProps {
@@ -14,7 +14,7 @@ interface NarrowChoiceProps {
 
 /** One of many: the likeliest are a tap away, a long list is narrowed by typing. */
 export function NarrowChoice({ legend, find, chosen, choose }: NarrowChoiceProps) {
-  const t = useTranslations('act');
+  const t = useTranslations('ui');
   const [typed, setTyped] = useState('');
   const { shown, more } = find(typed);
   return (
