@@ -12,7 +12,7 @@ const BARE = '_global-error';
  * @property {string[]} framework scripts that any page of the framework loads, from the folder of the build on
  * @property {string[]} bare scripts that a page needs besides, of which nothing is ours
  * @property {string[]} own scripts of the field page besides those of any page
- * @property {string[]} lazy scripts that it loads once they are used
+ * @property {string[]} lazy scripts, and their styles, that it loads once they are used
  * @property {string[]} styles
  * @property {string[]} fonts
  */
@@ -68,7 +68,7 @@ function pageManifest(script, page) {
 }
 
 /**
- * Scripts named in scripts, and in those again.
+ * Scripts and styles named in scripts, and in those again.
  * @param {string[]} from
  * @param {string[]} known
  * @param {(path: string) => string} text
@@ -78,10 +78,10 @@ function lazyOf(from, known, text) {
   const found = [];
   for (const todo = [...from]; todo.length > 0; ) {
     const script = text(/** @type {string} */ (todo.pop()));
-    for (const [path] of script.matchAll(/static\/chunks\/[\w~.-]+\.js/g)) {
+    for (const [path] of script.matchAll(/static\/chunks\/[\w~.-]+\.(?:js|css)/g)) {
       if (known.includes(path) || found.includes(path)) continue;
       found.push(path);
-      todo.push(path);
+      if (path.endsWith('.js')) todo.push(path);
     }
   }
   return found;

@@ -5,13 +5,14 @@ import { lazy, type ReactNode, Suspense } from 'react';
 import { RoundBanner } from './round-banner.tsx';
 import { StartView } from './start-view.tsx';
 import type { Stop } from './stop.ts';
-import { StopPhoto } from './stop-photo.tsx';
 import { StopView } from './stop-view.tsx';
 import { typingKey } from './typing.ts';
+import { whenUsed } from '../../lib/when-used.ts';
 import { useBooksHere } from '../../lib/phone/use-books-here.ts';
 import { useRound } from './use-round.ts';
 
 // None is where a walk begins.
+const StopPhoto = whenUsed(() => import('./stop-photo.tsx').then((file) => file.StopPhoto));
 const PlaceView = lazy(() => import('./place-view.tsx').then((view) => ({ default: view.PlaceView })));
 const GridView = lazy(() => import('./grid-view.tsx').then((view) => ({ default: view.GridView })));
 const ToldView = lazy(() => import('./told-view.tsx').then((view) => ({ default: view.ToldView })));
@@ -56,7 +57,7 @@ export function RoundScreen(props: RoundProps) {
       <RoundBanner walk={walk} booksOf={booksOf} scanHref={props.batchId === undefined ? undefined : props.scanHref} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {/* Made anew for each batch, so that no number is carried over. */}
-      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} />} />}
+      {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<Suspense><StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} /></Suspense>} />}
       <Suspense>
         {where === 'place' && <PlaceView {...props} walk={walk} />}
         {typeof where === 'object' && <GridView {...props} walk={walk} booksOf={booksOf} at={where.trayAt} />}

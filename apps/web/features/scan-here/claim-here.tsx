@@ -33,6 +33,8 @@ export function ClaimHere({ programme, code, walkId }: ClaimHereProps) {
   const field = useTranslations('field');
   const here = useHere(programme);
   const [way, choose] = useState<Way>();
+  // What is on something is offered for nothing else.
+  const [isOn, setOn] = useState(false);
   const scan = fieldAddress(programme, 'scan', ...(walkId === undefined ? [] : [walkId]));
   if (here === undefined) return <p role="status">{field('opening')}</p>;
   return (
@@ -42,7 +44,7 @@ export function ClaimHere({ programme, code, walkId }: ClaimHereProps) {
       {here === 'none' && <p role="alert" className="max-w-prose">{t('notPacked')}</p>}
       {here !== 'none' && (
         <div className="grid max-w-md gap-4">
-          <ul className="grid gap-2">
+          <ul hidden={isOn} className="grid gap-2">
             {WAYS.map((one) => (
               <li key={one} className="grid">
                 {one === 'stick'
@@ -51,7 +53,7 @@ export function ClaimHere({ programme, code, walkId }: ClaimHereProps) {
               </li>
             ))}
           </ul>
-          {way !== undefined && way !== 'stick' && <Which key={way} programme={programme} code={code} way={way} here={here} walkId={walkId} scan={scan} />}
+          {way !== undefined && way !== 'stick' && <Which key={way} programme={programme} code={code} way={way} here={here} walkId={walkId} scan={scan} setOn={setOn} />}
         </div>
       )}
     </>
@@ -65,10 +67,11 @@ interface WhichProps {
   readonly here: Here;
   readonly walkId: string | undefined;
   readonly scan: string;
+  readonly setOn: (isOn: boolean) => void;
 }
 
 /** Which one: then what is done with its plants, or the label is put on it. */
-function Which({ programme, code, way, here, walkId, scan }: WhichProps) {
+function Which({ programme, code, way, here, walkId, scan, setOn }: WhichProps) {
   const t = useTranslations('scan.here');
   const [chosen, choose] = useState<string>();
   const [isMissing, setMissing] = useState(false);
@@ -80,12 +83,14 @@ function Which({ programme, code, way, here, walkId, scan }: WhichProps) {
   async function keep(): Promise<void> {
     if (!thing) return setMissing(true);
     if (way === 'act') return window.location.assign(fieldAddress(programme, 'batch', thing.walkId, thing.id, code));
+    if (kept?.state === 'busy') return;
     const id = newId();
     setKept({ id, state: 'busy' });
     try {
       const on: LabelledHere = { [FIELD[way]]: thing.id };
       await keepHere(programme, [claimWork(programme, id, { code, on })]);
       setKept({ id, state: 'kept' });
+      setOn(true);
       chime('kept');
     } catch {
       setKept({ id, state: 'failed' });
@@ -97,6 +102,7 @@ function Which({ programme, code, way, here, walkId, scan }: WhichProps) {
     setTooLate(isOut);
     if (isOut) return;
     setKept({ id, state: 'undone' });
+    setOn(false);
     chime('undone');
   }
 
