@@ -49,7 +49,6 @@ export function useRound({ programme, placeId, placeName, personId, today, taps,
     if (at === -1 || (kept && kept.day !== today)) return;
     if (!kept) step({ step: 'begin', day: today, seenBy: '', workdayId: workdays.choices.find(({ value }) => value === workdays.remembered)?.value });
     step({ step: 'go', where: at });
-    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [key]);
 
   useEffect(() => {
