@@ -21,22 +21,35 @@ async function prepare() {
   return { CHROMIUM_PATH: chromium, TURBO_TELEMETRY_DISABLED: '1', NEXT_TELEMETRY_DISABLED: '1' };
 }
 
-/** @param {readonly import('./runner/parts.mjs').Part[]} parts */
-async function runAll(parts) {
-  const env = await prepare();
-  const total = { passed: 0, failed: 0 };
-  for (const part of parts) {
-    say(`\n== ${part.name}`);
-    const { passed, failed } = await runPart(part, { root, env });
-    say(`== ${part.name}: ${passed} passed, ${failed} failed`);
-    total.passed += passed;
-    total.failed += failed;
-  }
-  return total;
+/** @typedef {import('./runner/count.mjs').Count} Count */
+
+/**
+ * @param {import('./runner/parts.mjs').Part} part
+ * @param {import('./runner/run-part.mjs').Surroundings} surroundings
+ * @returns {Promise<Count>}
+ */
+async function runAndSay(part, surroundings) {
+  if (!surroundings.isOneOfMany) say(`\n== ${part.name}`);
+  const count = await runPart(part, surroundings);
+  say(`== ${part.name}: ${count.passed} passed, ${count.failed} failed`);
+  return count;
 }
 
-const parts = process.argv.includes('--long') ? LONG : USUAL;
-const { passed, failed } = await runAll(parts).catch((error) => {
+/** @param {ReadonlyArray<readonly import('./runner/parts.mjs').Part[]>} steps */
+async function runAll(steps) {
+  const env = await prepare();
+  /** @type {Count[]} */
+  const counts = [];
+  for (const parts of steps) {
+    const isOneOfMany = parts.length > 1;
+    if (isOneOfMany) say(`\n== ${parts.map(({ name }) => name).join(', ')}`);
+    counts.push(...(await Promise.all(parts.map((part) => runAndSay(part, { root, env, isOneOfMany })))));
+  }
+  return counts.reduce((sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }));
+}
+
+const steps = process.argv.includes('--long') ? LONG : USUAL;
+const { passed, failed } = await runAll(steps).catch((error) => {
   console.error(error instanceof Error && error.name === 'Error' ? error.message : error);
   return { passed: 0, failed: 1 };
 });

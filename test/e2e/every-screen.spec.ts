@@ -1,12 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { RULES_OF_SIGHT, unfitIn } from './product/fitness.ts';
 import { complaintsOf, demoUrl, HARROWDALE, signIn } from './product/people.ts';
-
-const ALL = { type: 'tag' as const, values: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'] };
-/** What a narrow or a dark screen can change; names, roles and order are the same on all. */
-const AS_SEEN = { type: 'rule' as const, values: ['color-contrast', 'target-size', 'scrollable-region-focusable', 'link-in-text-block', 'meta-viewport'] };
-
-type RunOnly = typeof ALL | typeof AS_SEEN;
 
 const SCREENS = [
   '', '/due', '/news', '/places', '/places/new', '/batches', '/review', '/donor-trees', '/donor-trees/new', '/stands', '/stands/new', '/trips', '/trips/new', '/permissions',
@@ -39,17 +33,10 @@ async function judge(page: Page, screen: string): Promise<void> {
   // Behind the # nothing is asked of the server.
   if (answer) expect.soft(answer.status(), screen).toBe(200);
   if (IN_FIELD.includes(screen)) await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  await judgeAsItStands(page, `${screen}, wide`, ALL);
+  expect.soft(await unfitIn(page), `${screen}, wide`).toEqual([]);
   await page.setViewportSize(NARROW);
   await page.emulateMedia({ colorScheme: 'dark' });
-  await judgeAsItStands(page, `${screen}, narrow and dark`, AS_SEEN);
-}
-
-async function judgeAsItStands(page: Page, screen: string, runOnly: RunOnly): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).options({ runOnly }).analyze();
-  expect.soft(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`), screen).toEqual([]);
-  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  expect.soft(overflow, `${screen}, scrolls sideways`).toBeLessThanOrEqual(0);
+  expect.soft(await unfitIn(page, RULES_OF_SIGHT), `${screen}, narrow and dark`).toEqual([]);
 }
 
 /** The first link of each list that leads to one thing of it. */

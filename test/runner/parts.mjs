@@ -28,10 +28,11 @@ const E2E = {
   count: countPlaywright,
 };
 
-/** What `npm run check` is made of, part by part, so that each is counted. */
-export const CHECKS = [npmScript('lint'), npmScript('imports'), npmScript('types'), vitest('tidy')];
+/** What reads the sources and runs nothing of them: each works on one core most of the time. */
+const SOURCES = [npmScript('lint'), npmScript('imports'), npmScript('types')];
 
-export const USUAL = [...CHECKS, vitest('small'), vitest('medium'), E2E];
+/** What is run, in this order; the parts of a step side by side. */
+export const USUAL = [SOURCES, [vitest('tidy')], [vitest('small')], [vitest('medium')], [E2E]];
 
 /** The properties, with other examples than every run sees. */
 const DRAWN_ANEW = { ...vitest('small'), name: 'small, drawn anew', env: { DRAWS: 'anew' } };
@@ -39,4 +40,4 @@ const DRAWN_ANEW = { ...vitest('small'), name: 'small, drawn anew', env: { DRAWS
 /** Small faults are planted in the formulas, one at a time; it passes if enough of them are noticed. Takes hours, so it comes last. */
 const MUTATION = npmScript('mutation');
 
-export const LONG = [DRAWN_ANEW, vitest('long'), MUTATION];
+export const LONG = [[DRAWN_ANEW], [vitest('long')], [MUTATION]];
