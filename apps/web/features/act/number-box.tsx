@@ -7,7 +7,7 @@ export function NumberBox({ words, n, isActive, activate }: { words: string; n: 
       onClick={activate}
       className={`flex min-h-16 min-w-0 flex-1 cursor-pointer touch-manipulation flex-col items-center justify-center rounded-md border-2 bg-sheet px-1 select-none ${isActive ? 'border-juniper bg-lichen text-on-lichen shadow-[inset_0_-4px_0_var(--juniper)]' : 'border-line-strong'}`}
     >
-      <span className="text-sm leading-tight">{words}</span>
+      <span className="text-sm leading-tight wrap-anywhere">{words}</span>
       <span className="text-2xl leading-none font-semibold tabular-nums">{n ?? '–'}</span>
     </button>
   );

@@ -16,14 +16,14 @@ export function WalkList({ programme, placeId, stops, actHref, scanHref, below, 
       <p className="mt-3 grid"><a href={scanHref} className={buttonClass('quiet')}>{t('scan')}</a></p>
       <ol className="mt-3 grid gap-2">
         {stops.map(({ batchId, label, stage, place, placeId: here, isTray, donor }, at) => (
-          <li key={batchId} className="flex flex-wrap gap-x-2">
+          <li key={batchId} className="flex flex-wrap gap-2">
             {isTray && stops[at - 1]?.placeId !== here && stops[at + 1]?.placeId === here && (
               <button type="button" onClick={() => go({ trayAt: at })} className="inline-flex min-h-14 w-full cursor-pointer items-center gap-x-2 text-left"><strong>{place}</strong> <span className="underline">{t('wholeTray')}</span></button>
             )}
             <button
               type="button"
               onClick={() => go(at)}
-              className="flex min-h-14 min-w-0 flex-1 cursor-pointer flex-wrap text-left items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
+              className="flex min-h-14 min-w-0 flex-1 basis-48 cursor-pointer flex-wrap text-left items-center gap-x-4 gap-y-1 rounded-md border border-line bg-sheet px-3 py-2 no-underline hover:bg-lichen"
             >
               <span className="tie-label">{label}</span>
               <StageMark stage={stage} />
