@@ -149,3 +149,17 @@ test('a donor tree is edited whole, and its days come back as they were told', a
     body: { state: 'dead', stateSeenOn: '2026-03-29', estimatedAgeYears: 140 },
   });
 });
+
+test('a tree that was refused for its label is written down under the same id with another one, and what names it after it', async () => {
+  const [{ id: standId }, { id: taxonId }] = [await build.stand(), await build.taxon()];
+  const [first, second] = [newId(), newId()];
+  const tree = (id: string, label: string) => volunteer.post('donor-trees', { id, label, standId, taxonId });
+  const trip = await build.trip({ standId });
+  const bundle = () => volunteer.post(`trips/${trip.id}/bundles`, { id: second.replace(/^./, (digit) => (digit === 'f' ? 'e' : 'f')), donorTreeId: second, cuttings: 20 });
+  expect((await tree(first, 'TWICE-1')).status).toBe(201);
+  expect(await tree(second, 'TWICE-1')).toMatchObject({ status: 409, body: { type: '/problems/record/name-taken' } });
+  expect((await bundle()).status).toBe(422);
+  expect(await tree(second, 'TWICE-2')).toMatchObject({ status: 201, body: { id: second, label: 'TWICE-2' } });
+  expect((await bundle()).status).toBe(201);
+  expect(await tree(second, 'TWICE-3')).toMatchObject({ status: 422, body: { type: '/problems/record/id-reused' } });
+});

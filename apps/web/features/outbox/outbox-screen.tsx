@@ -13,6 +13,7 @@ import { buttonClass } from '../../ui/button-class.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { PageHeading } from '../../ui/page-heading.tsx';
 import { DeviceFile } from './device-file.tsx';
+import { OtherLabel } from './other-label.tsx';
 import { StorageNotice } from './storage-notice.tsx';
 import { useOutbox } from './use-outbox.ts';
 
@@ -67,7 +68,7 @@ export function OutboxScreen() {
 
 const LINE = 'rounded-md border border-line bg-sheet px-3 py-2';
 
-function What({ item: { about, work, author }, at }: { item: OutboxItem | SentItem; at: number }) {
+function What({ item: { about, work, author, was = [] }, at }: { item: OutboxItem | SentItem; at: number }) {
   const t = useTranslations('outbox');
   const field = useTranslations('field');
   const kinds = useTranslations('entries.kinds');
@@ -75,6 +76,7 @@ function What({ item: { about, work, author }, at }: { item: OutboxItem | SentIt
   return (
     <span>
       <strong>{about}</strong> {what}
+      {was.length > 0 && <span className="block text-sm">{t('was', { labels: was.join(', ') })}</span>}
       <span className="block text-sm text-ink-soft">{t('by', { name: author.name, when: field('ago', { ...ago(at, Date.now()) }) })}</span>
     </span>
   );
@@ -86,7 +88,7 @@ function recordKind(path: string) {
   return RECORDS.find((one) => one === noun) ?? 'record';
 }
 
-const RECORDS = ['trips', 'donor-trees', 'bundles', 'sealed-place'] as const;
+const RECORDS = ['trips', 'donor-trees', 'bundles', 'sealed-place', 'labels'] as const;
 
 function WaitingLine({ item }: { item: OutboxItem }) {
   const t = useTranslations('outbox');
@@ -105,6 +107,7 @@ function WaitingLine({ item }: { item: OutboxItem }) {
       {refusal && (
         <div className="mt-2 grid gap-2 border-l-4 border-rust pl-3">
           <p className="font-semibold text-rust">{refusal.title}. {refusal.detail}</p>
+          <OtherLabel item={item} />
           <button type="button" onClick={() => void again()} className={buttonClass('quiet')}>{t('tryAgain')}</button>
         </div>
       )}

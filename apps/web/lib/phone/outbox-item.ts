@@ -23,6 +23,8 @@ export interface ToKeep {
   readonly author: Author;
   /** What it is about, in the words of the label: "JC-12". */
   readonly about: string;
+  /** Labels that it was to have and that the server refused, the first one first. */
+  readonly was?: readonly string[] | undefined;
   readonly work: Work;
 }
 

@@ -37,7 +37,7 @@ function fileIn(text: string): ToKeep[] | NotTakenUp {
   if (file.what !== WHAT) return 'not-a-file-of-ours';
   if (file.version !== VERSION) return 'newer-than-this';
   if (!Array.isArray(file.items) || !file.items.every(isItem)) return 'broken';
-  return file.items.map(({ id, programme, author, about, work }) => ({ id, programme, author, about, work: read(work as WrittenWork) }));
+  return file.items.map(({ id, programme, author, about, was, work }) => ({ id, programme, author, about, ...(Array.isArray(was) && was.every(isText) ? { was } : {}), work: read(work as WrittenWork) }));
 }
 
 const isText = (one: unknown): one is string => typeof one === 'string' && one !== '';
