@@ -13,9 +13,22 @@ import { readRecords } from './read-records.mjs';
 export async function makePeople(owner, app, { secret, baseUrl }) {
   const accounts = accountsOf(secret);
   for (const role of /** @type {const} */ (['coordinator', 'volunteer'])) {
-    await join(owner, new Client(app, baseUrl), accounts[role], { role, seesExact: role === 'coordinator' });
+    const newcomer = new Client(app, baseUrl);
+    await join(owner, newcomer, accounts[role], { role, seesExact: role === 'coordinator' });
+    if (role === 'volunteer') await carryPhones(newcomer);
   }
   for (const name of (await readRecords()).people) await owner.add('people', { name });
+}
+
+/**
+ * A tablet at the bench, which has sent all it had, and a phone with three entries left on it: from the next day on they count as stuck.
+ *
+ * @param {Client} volunteer
+ */
+async function carryPhones(volunteer) {
+  const heard = { app: null, hasPacked: false };
+  await volunteer.send('PUT', volunteer.of(`devices/${newId()}`), { ...heard, name: 'Bench tablet', unsent: 0, oldestUnsentOn: null });
+  await volunteer.send('PUT', volunteer.of(`devices/${newId()}`), { ...heard, name: 'Old phone', unsent: 3, oldestUnsentOn: '2026-11-22' });
 }
 
 /**

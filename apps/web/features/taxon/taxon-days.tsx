@@ -22,7 +22,7 @@ export function TaxonDays({ days }: { days: Days }) {
         rows={WHICH}
         keyOf={(which) => which}
         columns={[
-          { head: '', cell: (which) => said[which] },
+          { head: said.what, cell: (which) => said[which] },
           { head: said.after, isNumber: true, cell: (which) => <span className="whitespace-nowrap">{t('nDays', { n: days[which].days })}</span> },
           { head: said.from, cell: (which) => <span className="block min-w-56 text-sm text-ink-soft">{source(which)}</span> },
         ]}
