@@ -3,16 +3,20 @@ import { Stage } from './entry/words.ts';
 import { Day, Id, PageQuery, Prose } from './shapes.ts';
 import { FlagCode } from './written.ts';
 
+/** What a coordinator should look at: what the books flag, and what a phone could only tell as a note. */
+export const ReviewCode = z.enum([...FlagCode.options, 'not-booked']);
+export type ReviewCode = z.infer<typeof ReviewCode>;
+
 export const ReviewQuery = PageQuery.extend({
   /** Only what was assigned to this person. */
   assignedTo: Id.optional(),
   /** Only doubts of this kind. */
-  code: FlagCode.optional(),
+  code: ReviewCode.optional(),
 });
 export type ReviewQuery = z.infer<typeof ReviewQuery>;
 
 /** How many doubts of one kind are open; `mine`: of those, assigned to the caller. */
-export const ReviewGroup = z.object({ code: FlagCode, n: z.int(), oldest: Day, mine: z.int() });
+export const ReviewGroup = z.object({ code: ReviewCode, n: z.int(), oldest: Day, mine: z.int() });
 export type ReviewGroup = z.infer<typeof ReviewGroup>;
 
 /** `accepted` and `mended` take a flag off the list; what was asked, answered or assigned stays on it. */
@@ -25,7 +29,7 @@ export const NewReview = z
     entryId: Id,
     /** Left out for an entry that waits and so is of no batch yet. */
     batchId: Id.optional(),
-    code: FlagCode,
+    code: ReviewCode,
     /** `asked`: the note is the question, and goes to whoever wrote the entry. */
     decision: Decision.exclude(['answered']),
     assignedTo: Id.optional(),
@@ -41,7 +45,7 @@ export type NewReview = z.infer<typeof NewReview>;
 export const DecideMany = z.strictObject({
   decision: z.literal('accepted'),
   note: Prose,
-  items: z.array(z.strictObject({ id: Id, entryId: Id, batchId: Id.optional(), code: FlagCode })).min(1, { error: 'choose at least one' }).max(200),
+  items: z.array(z.strictObject({ id: Id, entryId: Id, batchId: Id.optional(), code: ReviewCode })).min(1, { error: 'choose at least one' }).max(200),
 });
 export type DecideMany = z.infer<typeof DecideMany>;
 
@@ -49,7 +53,7 @@ export type DecideMany = z.infer<typeof DecideMany>;
 export const Question = z.object({
   id: z.uuid(),
   entryId: z.uuid(),
-  code: FlagCode,
+  code: ReviewCode,
   question: z.string().nullable(),
   by: z.string(),
   at: z.string(),
@@ -68,7 +72,7 @@ export type NewAnswer = z.infer<typeof NewAnswer>;
 /** Something a coordinator should look at. Nothing ages out of the list unseen. */
 export const ReviewItem = z.object({
   entryId: z.uuid(),
-  code: FlagCode,
+  code: ReviewCode,
   day: Day,
   n: z.int().nullable(),
   batch: z.object({ id: z.uuid(), label: z.string().nullable(), stage: Stage, donorLabel: z.string().nullable(), placeName: z.string().nullable() }).nullable(),

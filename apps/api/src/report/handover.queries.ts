@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { HandoverReport } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { CLAIMS } from '../request/claims.queries.ts';
+import { OPEN_DOUBTS } from '../review/review.queries.ts';
 
 export type HandoverRows = Pick<HandoverReport, 'places' | 'people' | 'recipes' | 'unstuck' | 'promised' | 'held' | 'reviews'> & { readonly permissions: NonNullable<HandoverReport['permissions']> } & Record<string, unknown>;
 
@@ -21,10 +22,7 @@ const HELD = `
   LEFT JOIN entry h ON h.programme_id = $1 AND h.id = s.held_by[1]
   WHERE s.programme_id = $1 AND s.held AND s.balance > 0 ORDER BY h.observed_on, b.id LIMIT 300`;
 
-const REVIEWS = `
-  SELECT f.code, count(*)::int AS n, min(f.day) AS oldest FROM flag f
-  WHERE f.programme_id = $1 AND NOT EXISTS (SELECT FROM review r WHERE r.programme_id = $1 AND r.entry_id = f.entry_id AND r.code = f.code AND r.batch_id = f.batch_id AND r.decision IN ('accepted', 'mended'))
-  GROUP BY f.code ORDER BY f.code`;
+const REVIEWS = `SELECT o.code, count(*)::int AS n, min(o.day) AS oldest FROM open o GROUP BY o.code ORDER BY o.code`;
 
 const PERMISSIONS = `
   SELECT p.id, p.granted_by AS "grantedBy", p.land, p.valid_until AS "validUntil", p.quota, p.plants_owed_back AS "plantsOwedBack", u.used
@@ -53,7 +51,7 @@ WITH RECURSIVE tree AS (
   UNION ALL
   SELECT p.id, p.kind, p.name::text, p.note, t.depth + 1, t.ids || p.id, t.walk || (lpad(p.walk_order::text, 6, '0') || p.name) FROM tree t
   JOIN place p ON p.programme_id = $1 AND p.parent_id = t.id AND p.closed_on IS NULL
-), here AS (SELECT place_id, count(*) AS batches, sum(balance) AS plants FROM batch_state WHERE programme_id = $1 AND balance > 0 GROUP BY place_id), claim AS (${CLAIMS})
+), here AS (SELECT place_id, count(*) AS batches, sum(balance) AS plants FROM batch_state WHERE programme_id = $1 AND balance > 0 GROUP BY place_id), claim AS (${CLAIMS}), ${OPEN_DOUBTS}
 SELECT ${list('places', PLACES)}, ${list('held', HELD)}, ${list('reviews', REVIEWS)}, ${list('permissions', PERMISSIONS)}, ${list('unstuck', UNSTUCK)}, ${list('promised', PROMISED)},
   ${list('people', `SELECT name, role FROM person WHERE programme_id = $1 AND left_at IS NULL AND partner_id IS NULL ORDER BY array_position(ARRAY['owner', 'coordinator', 'volunteer'], role::text), name`)},
   ${list('recipes', `SELECT DISTINCT ON (r.name) r.name, v.version, v.hormone, v.hormone_ppm AS "hormonePpm", v.medium, v.wound, v.steps, v.made_on AS "madeOn"

@@ -93,6 +93,24 @@ test('what is assigned stays assigned while it is asked about', async () => {
   expect((await desk.get('review/groups')).body).toMatchObject([{ n: 3, mine: 1 }]);
 });
 
+test('what a phone could not get booked is told as a note, on a batch or on nothing, until somebody is done with it', async () => {
+  const { batchId } = await desk.stick(10);
+  const told = (about: object) => volunteer.entry('2025-11-02', { kind: 'noted', ...about, text: 'Potted up: 12 of CR-1', notBooked: { id: newId(), code: 'batch/label-taken' } });
+  const [ofBatch, ofNothing] = [told({ batchId }), told({})];
+  const again = [ofBatch, ofNothing, volunteer.entry('2025-11-02', { kind: 'noted', batchId, text: 'green' })];
+  expect((await volunteer.write(again, { door: 'outbox' })).map(({ status }) => status)).toEqual(['written', 'written', 'written']);
+  expect((await volunteer.write(again, { door: 'outbox' })).map(({ status }) => status)).toEqual(['already', 'already', 'already']);
+  expect((await desk.get('review/groups')).body).toEqual([{ code: 'not-booked', n: 2, oldest: '2025-11-02', mine: 0 }]);
+  const items = await open('code=not-booked');
+  expect(items).toMatchObject([{ batch: { id: batchId }, said: { text: 'Potted up: 12 of CR-1' }, canBeAsked: true }, { batch: null }]);
+
+  expect((await send('review', { ...inQueue(items[0] as Item), decision: 'accepted', note: 'written by hand' })).status).toBe(204);
+  await volunteer.write([volunteer.entry('2025-11-02', { kind: 'withdrawn', entryId: ofNothing.id, sawVersion: ofNothing.id, reason: 'it went in after all' })], { door: 'outbox' });
+  expect(await open()).toEqual([]);
+  expect((await volunteer.post('entries', { door: 'outbox', entries: [volunteer.entry('2025-11-02', { kind: 'noted', text: 'about nothing' })] })).status).toBe(422);
+  expect((await volunteer.post('entries', { door: 'outbox', entries: [volunteer.entry('2025-11-02', { kind: 'noted', batchId, notBooked: { id: newId() } })] })).status).toBe(422);
+});
+
 test('what changed since the last look, by the day it arrived; said by oneself, and never back', async () => {
   await threeDoubts();
   const news = (await desk.get('news')).body;

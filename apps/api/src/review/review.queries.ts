@@ -8,13 +8,17 @@ type Row = ReviewItem & Record<string, unknown>;
 /** Decisions about the doubt `o`. */
 const ABOUT_IT = `r.programme_id = $1 AND r.entry_id = o.entry_id AND r.code = o.code AND r.batch_id IS NOT DISTINCT FROM o.batch_id`;
 
-/** Flags and waiting entries alike: `batch_id` is null for the latter. */
+/** Flags, waiting entries, and notes of what a phone could not get booked. `batch_id` is null where none is known. */
 export const OPEN_DOUBTS = `
 doubt AS (
   SELECT f.entry_id, f.batch_id, f.code, f.day, f.n FROM flag f WHERE f.programme_id = $1
   UNION ALL
   SELECT DISTINCT w.entry_id, NULL::uuid, 'waiting', e.observed_on, NULL::int
   FROM waiting_entry w JOIN entry e ON e.programme_id = $1 AND e.id = w.entry_id WHERE w.programme_id = $1
+  UNION ALL
+  SELECT e.id, (e.body ->> 'batchId')::uuid, 'not-booked', e.observed_on, NULL::int
+  FROM entry e WHERE e.programme_id = $1 AND e.kind = 'noted' AND e.body ? 'notBooked'
+    AND NOT EXISTS (SELECT FROM entry c WHERE c.programme_id = $1 AND c.corrects_id = e.id AND c.kind = 'withdrawn')
 ), open AS (
   SELECT o.*, coalesce(o.batch_id::text, '') AS batch_key FROM doubt o
   WHERE NOT EXISTS (SELECT FROM review r WHERE ${ABOUT_IT} AND r.decision IN ('accepted', 'mended'))

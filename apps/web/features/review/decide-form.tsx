@@ -22,8 +22,9 @@ interface DecideFormProps {
 export function DecideForm({ programme, kept, flag, people, askable }: DecideFormProps) {
   const said = useMessages().review;
   const t = useTranslations('review');
-  const { asked: _, ...withoutAsking } = said.choices;
-  const choices = askable === undefined ? withoutAsking : { ...said.choices, asked: t('askName', { name: askable }) };
+  const { accepted, mended, assigned } = said.choices;
+  const decidable = flag.code === 'not-booked' ? { accepted: said.choiceDone, assigned } : { accepted, mended, assigned };
+  const choices = askable === undefined ? decidable : { ...decidable, asked: t('askName', { name: askable }) };
   return (
     <div className="grid gap-3 border-t border-line pt-4">
       <ActionForm action={decide.bind(null, programme, kept, flag)} labels={said.fields} send={said.send}>

@@ -45,7 +45,7 @@ export function ReviewCard({ programme, kept, item, zone, isOpen, people, nameOf
       </div>
       <p className="max-w-prose">{flags(code, { n: n ?? 0 })} {waitsFor.length > 0 && t('waitsFor', { n: waitsFor.length })}</p>
       <div className="border-l-4 border-lichen-deep pl-3">
-        <p>{sayDay(day)} – <strong>{kinds[kind] ?? kind}</strong>: {say(item.said)}</p>
+        <p className="whitespace-pre-line">{sayDay(day)} – <strong>{kinds[kind] ?? kind}</strong>: {say(item.said)}</p>
         {note && <p className="italic">“{note}”</p>}
         <p className="text-sm text-ink-soft">{who.filter(Boolean).join(' · ')}</p>
       </div>
@@ -55,8 +55,8 @@ export function ReviewCard({ programme, kept, item, zone, isOpen, people, nameOf
         <DecideForm programme={programme} kept={kept} flag={flag} people={people} askable={item.canBeAsked ? (writtenBy ?? undefined) : undefined} />
       ) : (
         <div className="flex flex-wrap items-start gap-3">
-          <ActionForm action={decide.bind(null, programme, kept, flag)} send={said.accept} />
-          {batch && kind !== 'withdrawn' && kind !== 'replaced' && <ButtonLink look="quiet" href={pageOf(programme, 'batches', batch.id, 'entries', entryId, 'mend')}>{said.mendFirst}</ButtonLink>}
+          <ActionForm action={decide.bind(null, programme, kept, flag)} send={code === 'not-booked' ? said.done : said.accept} />
+          {batch && code !== 'not-booked' && kind !== 'withdrawn' && kind !== 'replaced' && <ButtonLink look="quiet" href={pageOf(programme, 'batches', batch.id, 'entries', entryId, 'mend')}>{said.mendFirst}</ButtonLink>}
           <ButtonLink look="quiet" href={`?${new URLSearchParams([...new URLSearchParams(kept), ['decide', itemKey(item)]])}#${itemKey(item)}`}>{said.decide}</ButtonLink>
         </div>
       )}

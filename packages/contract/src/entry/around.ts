@@ -78,7 +78,13 @@ export type Tap = z.infer<typeof Tap>;
 export const TapAnswer = z.enum(['yes', 'no', 'notHere']);
 export type TapAnswer = z.infer<typeof TapAnswer>;
 
-/** Text, a measurement, or how a place was found; "looked over, nothing to report" is one, never a count. */
+/** A note that tells what a phone could not get into the books: the id that it had there, and the code of the refusal, if there was one. */
+export const NotBooked = z.strictObject({ id: Id, code: Words.optional() });
+
+/**
+ * Text, a measurement, or how a place was found; "looked over, nothing to report" is one, never a count.
+ * What could not be booked is one as well, about nothing at all where what it was about is the very thing that is not known.
+ */
 export const Noted = z
   .strictObject({
     kind: z.literal('noted'), ...subject, text: Prose.optional(),
@@ -87,8 +93,10 @@ export const Noted = z
     lookedOver: z.literal(true).optional(),
     /** At a place: what was found, tap by tap; what was not looked at is left out. */
     conditions: z.partialRecord(Tap, TapAnswer).optional(),
+    notBooked: NotBooked.optional(),
   })
-  .refine(namesOne, ONE)
+  .refine((said) => namesOne(said) || (said.notBooked !== undefined && SUBJECTS.every((name) => said[name as keyof typeof said] === undefined)), ONE)
+  .refine(({ notBooked, text }) => notBooked === undefined || text !== undefined, { path: ['text'], error: 'say what could not be booked' })
   .refine((said) => said.conditions === undefined || (said.placeId !== undefined && Object.keys(said.conditions).length > 0), {
     path: ['conditions'], error: 'are told of a place, at least one of them',
   })

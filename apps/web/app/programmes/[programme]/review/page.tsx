@@ -1,4 +1,4 @@
-import { FlagCode, ReviewGroup, ReviewItem } from '@sprigline/contract';
+import { ReviewCode, ReviewGroup, ReviewItem } from '@sprigline/contract';
 import type { Metadata } from 'next';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { z } from 'zod';
@@ -26,7 +26,7 @@ export async function generateMetadata(): Promise<Metadata> {
 export default async function ReviewPage({ params, searchParams }: ReviewPageProps) {
   const { programme } = await params;
   const { mine, after, decide, decided, ...asked } = await searchParams;
-  const code = FlagCode.safeParse(asked.code).data;
+  const code = ReviewCode.safeParse(asked.code).data;
   const { me, zone } = await workplaceOf(programme);
   const narrowed = { ...(code ? { code } : {}), ...(after ? { after } : {}) };
   const kept = new URLSearchParams({ ...(mine ? { mine } : {}), ...narrowed }).toString();
@@ -35,13 +35,15 @@ export default async function ReviewPage({ params, searchParams }: ReviewPagePro
     readPart(`${apiOf(programme, 'review')}?${query}`, z.array(ReviewItem)), read(apiOf(programme, 'review', 'groups'), z.array(ReviewGroup)), peopleOf(programme), placesOf(programme), getMessages(), getTranslations('review'),
   ]);
   const names = new Map(places.map(({ id, name }) => [id, name]));
+  // What was only told has to be written before it is done with: one after the other.
+  const flagged = items.filter((item) => item.code !== 'not-booked');
   return (
     <>
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
       {decided && <p role="status" className="mb-4 font-semibold">✓ {t('decidedN', { n: Number(decided) || 1 })}</p>}
       {groups.length > 0 && <GroupLinks groups={groups} code={code} mine={mine !== undefined} />}
       {code && <p className="mb-4 max-w-prose">{said.todo[code]}</p>}
-      {items.length > 1 && !decide && <AcceptMany programme={programme} kept={kept} isMixed={code === undefined} items={items} nameOf={(id) => names.get(id)} />}
+      {flagged.length > 1 && !decide && <AcceptMany programme={programme} kept={kept} isMixed={code === undefined} items={flagged} nameOf={(id) => names.get(id)} />}
       {items.length === 0 && <Empty>{groups.length === 0 ? said.empty : mine ? said.emptyMine : said.emptyKind}</Empty>}
       <ul className="grid gap-4">
         {items.map((item) => (
