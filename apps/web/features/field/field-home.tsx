@@ -12,6 +12,7 @@ import { InstallHint } from './install-hint.tsx';
 import { usePacked } from './use-packed.ts';
 
 const UpdateNotice = whenUsed(() => import('./update-notice.tsx').then((file) => file.UpdateNotice));
+const DoubtsNotice = whenUsed(() => import('./doubts-notice.tsx').then((file) => file.DoubtsNotice));
 
 /** Older than that, a pack may leave out what others have done since. Milliseconds. */
 const OLD_MS = 24 * 60 * 60 * 1000;
@@ -26,6 +27,7 @@ export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLog
     <>
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
       <Suspense><UpdateNotice /></Suspense>
+      <Suspense><DoubtsNotice /></Suspense>
       {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
       {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}

@@ -1,21 +1,15 @@
 import { useTranslations } from 'next-intl';
 import { type ChangeEvent, useState } from 'react';
 import { announce } from '../../lib/phone/news.ts';
-import { type NotTakenUp, rescueFile, takeUp } from '../../lib/phone/rescue-file.ts';
+import { type NotTakenUp, takeUp } from '../../lib/phone/rescue-file.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
+import { saveFile } from './save-file.ts';
 
 /** Carries what is only on one phone to another machine, as a file. */
 export function DeviceFile({ hasItems }: { hasItems: boolean }) {
   const t = useTranslations('outbox');
   const [taken, setTaken] = useState<number | NotTakenUp>();
-
-  async function save(): Promise<void> {
-    const { name, text } = await rescueFile(await theStore(), new Date());
-    const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-    Object.assign(document.createElement('a'), { href: address, download: name }).click();
-    setTimeout(() => URL.revokeObjectURL(address), 60_000);
-  }
 
   async function load({ target }: ChangeEvent<HTMLInputElement>): Promise<void> {
     const [file] = target.files ?? [];
@@ -28,7 +22,7 @@ export function DeviceFile({ hasItems }: { hasItems: boolean }) {
   return (
     <section className="mt-8 grid gap-3">
       <p className="text-sm text-ink-soft">{t('fileLead')}</p>
-      {hasItems && <button type="button" onClick={() => void save()} className={buttonClass('quiet')}>{t('file')}</button>}
+      {hasItems && <button type="button" onClick={() => void saveFile()} className={buttonClass('quiet')}>{t('file')}</button>}
       <label className={`${buttonClass('quiet')} has-focus-visible:outline-3`}>
         {t('takeUp')}
         <input type="file" accept="application/json,.json" onChange={(event) => void load(event)} className="sr-only" />

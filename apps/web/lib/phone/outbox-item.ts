@@ -28,6 +28,17 @@ export interface ToKeep {
   readonly work: Work;
 }
 
+/** What somebody decided about something that the server does not take: it is not sent any more, and stays readable here. */
+export interface Decision {
+  /** `given`: told to a coordinator as a note; `aside`: put aside for a reason. */
+  readonly how: 'given' | 'aside';
+  /** Milliseconds since 1970 by this device's clock. */
+  readonly at: number;
+  /** Of what was given: the entry `noted` that tells of it. */
+  readonly noteId?: string | undefined;
+  readonly reason?: string | undefined;
+}
+
 export interface OutboxItem extends ToKeep {
   /** Order on this device, given by its store. */
   readonly at: number;
@@ -37,6 +48,7 @@ export interface OutboxItem extends ToKeep {
   readonly isOut?: boolean | undefined;
   /** Why the server did not take it; nothing while it waits to be sent. */
   readonly refusal?: Problem | EntryProblem | undefined;
+  readonly decided?: Decision | undefined;
 }
 
 /** What the server said of something sent. Kept for a while, for undoing and for its flags. */

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
-import { keep, letOut, markRefused, markSent, sentLately, takeBack, tryAgain, unsent } from './outbox.ts';
+import { sendOnceMore } from './decide.ts';
+import { keep, letOut, markRefused, markSent, sentLately, takeBack, unsent } from './outbox.ts';
 import { openStore } from './store.ts';
 import { counted } from '../../../../test/support/counted-on-a-phone.ts';
 
@@ -48,7 +49,7 @@ test('what the server refused stays with its reason, and may be changed, since t
   const [item] = await letOut(store, (await unsent(store)).map(({ at }) => at));
   await markRefused(store, [{ at: item?.at ?? 0, refusal: { type: '/problems/x', title: 'No', status: 422 } }]);
   expect(await unsent(store)).toMatchObject([{ id: 'one', refusal: { title: 'No' } }]);
-  await tryAgain(store, [item?.at ?? 0]);
+  await sendOnceMore(store, item?.at ?? 0);
   expect((await unsent(store))[0]?.refusal).toBeUndefined();
   await markRefused(store, [{ at: item?.at ?? 0, refusal: { type: '/problems/x', title: 'No', status: 422 } }]);
   expect(await keep(store, [counted('one', 7)], NOW)).toEqual([]);

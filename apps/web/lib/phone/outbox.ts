@@ -23,7 +23,7 @@ export async function keep(store: Store, items: readonly ToKeep[], now: number):
   const out = items.filter((_, nth) => hasGoneOut(before[nth]) || sent[nth] !== undefined).map(({ id }) => id);
   if (out.length === 0) {
     // The store gives the next number where there is none.
-    await Promise.all(items.map((item, nth) => outbox.put({ ...item, keptAt: now, ...(before[nth] && { at: before[nth].at }) } as OutboxItem)));
+    await Promise.all([...items.map((item, nth) => outbox.put({ ...item, keptAt: now, ...(before[nth] && { at: before[nth].at }) } as OutboxItem)), writing.done]);
   }
   await writing.done;
   return out;
@@ -32,8 +32,11 @@ export async function keep(store: Store, items: readonly ToKeep[], now: number):
 /** The server may have it. What it refused, it has not. */
 const hasGoneOut = (item: OutboxItem | undefined): boolean => item?.isOut === true && item.refusal === undefined;
 
-/** Everything that is only on this device, in the order in which it was logged. */
-export const unsent = (store: Store): Promise<OutboxItem[]> => store.getAll('outbox');
+/** Everything that is only on this device and is to be sent, in the order in which it was logged. */
+export const unsent = async (store: Store): Promise<OutboxItem[]> => (await allHere(store)).filter(({ decided }) => !decided);
+
+/** With what was refused and decided about, which stays readable. */
+export const allHere = (store: Store): Promise<OutboxItem[]> => store.getAll('outbox');
 
 /**
  * Takes back what has not gone out: the only thing that is ever deleted unseen by the server.
@@ -43,7 +46,7 @@ export const unsent = (store: Store): Promise<OutboxItem[]> => store.getAll('out
 export async function takeBack(store: Store, ids: readonly string[]): Promise<string[]> {
   const writing = store.transaction('outbox', 'readwrite', SURELY);
   const items = await Promise.all(ids.map((id) => writing.store.index('id').get(id)));
-  await Promise.all(items.map((item) => (item && !hasGoneOut(item) ? writing.store.delete(item.at) : undefined)));
+  await Promise.all(items.map((item) => (item && !item.decided && !hasGoneOut(item) ? writing.store.delete(item.at) : undefined)));
   await writing.done;
   return ids.filter((_, nth) => items[nth] === undefined || hasGoneOut(items[nth]));
 }
@@ -83,17 +86,8 @@ async function forgetOldSent(store: Store, now: number): Promise<void> {
 
 /** What the server did not take stays here, with its reason, until a person decides. */
 export async function markRefused(store: Store, refused: readonly { readonly at: number; readonly refusal: Problem | EntryProblem }[]): Promise<void> {
-  await change(store, new Map(refused.map(({ at, refusal }) => [at, refusal])));
-}
-
-/** Lets it be sent once more. */
-export async function tryAgain(store: Store, places: readonly number[]): Promise<void> {
-  await change(store, new Map(places.map((at) => [at, undefined])));
-}
-
-async function change(store: Store, refusals: ReadonlyMap<number, OutboxItem['refusal']>): Promise<void> {
   const writing = store.transaction('outbox', 'readwrite', SURELY);
-  await Promise.all([...refusals].map(async ([at, refusal]) => {
+  await Promise.all(refused.map(async ({ at, refusal }) => {
     const item = await writing.store.get(at);
     if (item) await writing.store.put({ ...item, refusal });
   }));

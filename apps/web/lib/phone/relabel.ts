@@ -32,7 +32,7 @@ export function withLabel(work: Work, label: string | undefined): Work {
 export function behind(item: OutboxItem, all: readonly OutboxItem[]): OutboxItem[] {
   const ids = idsMade(item);
   const found: OutboxItem[] = [];
-  for (const other of all.filter(({ at }) => at > item.at).toSorted((one, two) => one.at - two.at)) {
+  for (const other of all.filter(({ at, decided }) => at > item.at && !decided).toSorted((one, two) => one.at - two.at)) {
     const said = saidIn(other.work);
     if (![...ids].some((id) => said.includes(id))) continue;
     found.push(other);

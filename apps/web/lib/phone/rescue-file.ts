@@ -1,13 +1,17 @@
-import type { OutboxItem, ToKeep, Work } from './outbox-item.ts';
-import { keep, unsent } from './outbox.ts';
+import type { Decision, OutboxItem, ToKeep, Work } from './outbox-item.ts';
+import { allHere, keep } from './outbox.ts';
 import type { Store } from './store.ts';
 
 const WHAT = 'sprigline/only-on-this-device';
 const VERSION = 1;
 
-/** What is only on this device, as a file that any other one can take up and send. */
-export async function rescueFile(store: Store, now: Date): Promise<{ readonly name: string; readonly text: string }> {
-  const items = (await unsent(store)).map(({ at: _, isOut: __, ...item }) => ({ ...item, work: written(item.work) }));
+/**
+ * What is only on this device, as a file that any other one can take up and send. What was decided about is in it, to be read.
+ *
+ * @param id only that one
+ */
+export async function rescueFile(store: Store, now: Date, id?: string): Promise<{ readonly name: string; readonly text: string }> {
+  const items = (await allHere(store)).filter((item) => id === undefined || item.id === id).map(({ at: _, isOut: __, ...item }) => ({ ...item, work: written(item.work) }));
   return { name: `sprigline-${now.toISOString().slice(0, 16).replaceAll(':', '-')}.json`, text: JSON.stringify({ what: WHAT, version: VERSION, madeAt: now.toISOString(), items }, undefined, 1) };
 }
 
@@ -16,18 +20,20 @@ export type NotTakenUp = 'not-a-file-of-ours' | 'newer-than-this' | 'broken';
 /**
  * Takes up what another device could not send. Ids stay as they are, so what arrives twice is written once.
  *
- * @returns how many were taken up; what is here already, or was sent from here, is left as it is
+ * @returns how many were taken up to be sent; what is here already, or was sent from here, is left as it is
  */
 export async function takeUp(store: Store, text: string, now: number): Promise<number | NotTakenUp> {
   const file = fileIn(text);
   if (typeof file === 'string') return file;
-  const here = new Set([...(await unsent(store)).map(({ id }) => id), ...(await store.getAllKeys('sent'))]);
+  const here = new Set([...(await allHere(store)).map(({ id }) => id), ...(await store.getAllKeys('sent'))]);
   const fresh = file.filter(({ id }) => !here.has(id));
   await keep(store, fresh, now);
-  return fresh.length;
+  return fresh.filter(({ decided }) => !decided).length;
 }
 
-function fileIn(text: string): ToKeep[] | NotTakenUp {
+type InFile = ToKeep & Pick<OutboxItem, 'decided' | 'refusal'>;
+
+function fileIn(text: string): InFile[] | NotTakenUp {
   let file: { what?: unknown; version?: unknown; items?: unknown };
   try {
     file = Object(JSON.parse(text)) as typeof file;
@@ -37,8 +43,13 @@ function fileIn(text: string): ToKeep[] | NotTakenUp {
   if (file.what !== WHAT) return 'not-a-file-of-ours';
   if (file.version !== VERSION) return 'newer-than-this';
   if (!Array.isArray(file.items) || !file.items.every(isItem)) return 'broken';
-  return file.items.map(({ id, programme, author, about, was, work }) => ({ id, programme, author, about, ...(Array.isArray(was) && was.every(isText) ? { was } : {}), work: read(work as WrittenWork) }));
+  return file.items.map(({ id, programme, author, about, was, work, decided, refusal }) => ({
+    id, programme, author, about, ...(Array.isArray(was) && was.every(isText) && { was }), work: read(work as WrittenWork), ...(isDecision(decided) && { decided, refusal }),
+  }));
 }
+
+/** What another machine refused may be taken by this one's server; only what a person decided stays decided. */
+const isDecision = (one: unknown): one is Decision => ['given', 'aside'].includes(String(Object(one).how)) && typeof (one as Decision).at === 'number';
 
 const isText = (one: unknown): one is string => typeof one === 'string' && one !== '';
 

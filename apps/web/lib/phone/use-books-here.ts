@@ -28,7 +28,8 @@ export function useBooksHere({ programme, books, today }: BooksHereQuestion): Bo
 
   return useCallback((batchId, ids) => {
     const packed = books.find(({ batch }) => batch.id === batchId);
-    const entries = own.flatMap(({ work }) => (work.kind === 'entry' ? [work.entry] : []));
+    // What the server did not take is in no books.
+    const entries = own.flatMap((item) => (item.work.kind === 'entry' && !('refusal' in item && item.refusal) ? [item.work.entry] : []));
     return {
       ahead: packed && booksAhead(packed, entries, new Set(ids), today),
       whereabouts: own.filter(({ id }) => ids.includes(id)),

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { EntryToSend } from '../entry-to-send.ts';
 import { onNews } from './news.ts';
 import type { OutboxItem, SentItem } from './outbox-item.ts';
-import { sentLately, unsent } from './outbox.ts';
+import { allHere, sentLately } from './outbox.ts';
 import { theStore } from './store.ts';
 
 /** Something logged on this device: still only here, or sent lately. */
@@ -16,7 +16,7 @@ export function useOwn(programme: string): readonly OwnItem[] {
     let isGone = false;
     const read = async (): Promise<void> => {
       const store = await theStore();
-      const [waiting, sent] = await Promise.all([unsent(store), sentLately(store)]);
+      const [waiting, sent] = await Promise.all([allHere(store), sentLately(store)]);
       if (!isGone) setOwn([...waiting, ...sent].filter((item) => item.programme === programme));
     };
     const look = (): void => void read().catch(() => undefined);

@@ -1,0 +1,40 @@
+import { Noted } from '@sprigline/contract';
+import { expect, test } from 'vitest';
+import { newId } from '../../lib/new-id.ts';
+import type { OutboxItem } from '../../lib/phone/outbox-item.ts';
+import { canBeGiven, noteOf } from './note-for-coordinator.ts';
+
+const [packed, unpacked, bench, id] = [newId(), newId(), newId(), newId()];
+const known = { names: new Map([[bench, 'Bench A'], [packed, 'JC-12']]), placeOf: new Map([[packed, 'House 1 › Bench A']]) };
+const made = { id: newId(), text: 'Could not be booked: potted up: 12', observedOn: '2026-03-01', writtenAt: '2026-03-01T10:00:00Z' };
+
+function item(saying: object, code = 'batch/label-taken'): OutboxItem {
+  const entry = { id, observedOn: '2026-03-01', writtenAt: '2026-03-01T10:00:00Z', saying } as never;
+  return { id, at: 1, keptAt: 1, programme: 'harrowdale', author: { personId: 'ann', name: 'Ann' }, about: 'JC-12', work: { kind: 'entry', entry }, refusal: { type: `/problems/${code}`, title: 'No', status: 409 } };
+}
+
+test.each([
+  ['on the batch', { kind: 'potted', batchId: packed, placeId: bench }, 'batch/label-taken', { batchId: packed }],
+  ['on the place, where the batch may be known nowhere else', { kind: 'potted', batchId: unpacked, placeId: bench }, 'batch/label-taken', { placeId: bench }],
+  ['on the tray that cuttings were stuck into', { kind: 'stuck', batchId: unpacked, placeId: bench }, 'batch/label-taken', { placeId: bench }],
+  ['on nothing, where nothing of it is known for sure', { kind: 'died', batchId: unpacked }, 'ledger/not-a-count', {}],
+  ['on nothing, where what it names is what was refused', { kind: 'potted', batchId: packed, placeId: bench }, 'entry/names-unknown-record', {}],
+])('a note stands %s', (_, saying, code, about) => {
+  const note = noteOf(item(saying, code), made, known);
+  expect(note.saying).toEqual({ kind: 'noted', ...about, text: made.text, notBooked: { id, code } });
+  expect(Noted.safeParse(note.saying).success).toBe(true);
+});
+
+test('a record or a photo is told on nothing, and a text that is too long is cut', () => {
+  const photo: OutboxItem = { ...item({}), work: { kind: 'photo', path: '/api/v1/programmes/harrowdale/photos/x', type: 'image/jpeg', bytes: new ArrayBuffer(1) } };
+  const note = noteOf(photo, { ...made, text: 'x'.repeat(9_000) }, known);
+  expect(Noted.safeParse(note.saying).success).toBe(true);
+  expect(note.saying).not.toHaveProperty('batchId');
+});
+
+test('whoever may not write at all, and a note itself, are not offered it', () => {
+  expect(canBeGiven(item({ kind: 'died' }))).toBe(true);
+  expect(canBeGiven(item({ kind: 'died' }, 'programme/unknown'))).toBe(false);
+  expect(canBeGiven(item({ kind: 'noted', notBooked: { id } }))).toBe(false);
+  expect(canBeGiven({ ...item({ kind: 'died' }), refusal: undefined })).toBe(false);
+});

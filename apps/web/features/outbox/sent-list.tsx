@@ -1,0 +1,67 @@
+import { useTranslations } from 'next-intl';
+import { useEffect, useState } from 'react';
+import { onNews } from '../../lib/phone/news.ts';
+import type { SentItem } from '../../lib/phone/outbox-item.ts';
+import { sentLately } from '../../lib/phone/outbox.ts';
+import { isDoubtful, markDoubtsSeen } from '../../lib/phone/doubts.ts';
+import { theStore } from '../../lib/phone/store.ts';
+import { Flag } from '../../ui/flag.tsx';
+import { LINE, What } from './what.tsx';
+
+/** So many of what was sent are shown. */
+const SHOWN = 50;
+
+/** What was sent lately: first what the books doubt, all of it, then the newest of the rest. */
+export function SentList() {
+  const t = useTranslations('outbox');
+  const sent = useSent();
+  const doubtful = sent.filter(isDoubtful);
+  const fine = sent.filter((item) => !isDoubtful(item)).slice(0, SHOWN);
+  return (
+    <>
+      {doubtful.length > 0 && (
+        <section aria-labelledby="doubtful" className="mt-8">
+          <h2 id="doubtful" className="text-xl">{t('doubtful')}</h2>
+          <p className="text-sm text-ink-soft">{t('doubtfulLead')}</p>
+          <ul className="mt-2 grid gap-2">{doubtful.map((item) => <SentLine key={item.id} item={item} />)}</ul>
+        </section>
+      )}
+      {fine.length > 0 && (
+        <section aria-labelledby="sent" className="mt-8">
+          <h2 id="sent" className="text-xl">{t('sent')}</h2>
+          <p className="text-sm text-ink-soft">{t('sentLead')}</p>
+          <ul className="mt-2 grid gap-2">{fine.map((item) => <SentLine key={item.id} item={item} />)}</ul>
+        </section>
+      )}
+    </>
+  );
+}
+
+function SentLine({ item }: { item: SentItem }) {
+  const t = useTranslations('outbox');
+  const flags = useTranslations('entries.flags');
+  const status = { written: 'inBooks', already: 'already', waiting: 'waits', refused: 'refused' } as const;
+  return (
+    <li className={LINE}>
+      <div className="flex flex-wrap items-center justify-between gap-2">
+        <What item={item} at={item.sentAt} />
+        <Flag tone={isDoubtful(item) ? 'look' : 'good'}>{t(status[item.status])}</Flag>
+      </div>
+      {[...new Map(item.flags.map((flag) => [flag.code, flag])).values()].map(({ code, n }) => <p key={code} className="mt-1">! {flags(code, { n: n ?? 0 })}</p>)}
+      {item.status === 'waiting' && item.flags.length === 0 && <p className="mt-1">! {flags('waiting', { n: 0 })}</p>}
+    </li>
+  );
+}
+
+function useSent(): readonly SentItem[] {
+  const [sent, setSent] = useState<readonly SentItem[]>([]);
+  useEffect(() => {
+    const look = (): void => void theStore().then(async (store) => {
+      setSent(await sentLately(store));
+      await markDoubtsSeen(store, Date.now());
+    }).catch(() => undefined);
+    look();
+    return onNews(look);
+  }, []);
+  return sent;
+}
