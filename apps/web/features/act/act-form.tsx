@@ -2,11 +2,13 @@ import { useTranslations } from 'next-intl';
 import { useState } from 'react';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { newId } from '../../lib/new-id.ts';
+import type { SmallPhoto } from '../../lib/phone/photo-work.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Caution } from '../../ui/caution.tsx';
 import { MARK, PLATE } from '../../ui/form/plate.ts';
 import { Keypad, numberAfter } from '../../ui/form/keypad.tsx';
 import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
+import { PhotoPicker } from '../../ui/photo-picker.tsx';
 import { type Act, asks, entryOf, type Slip, slipIn, type Told, type When } from './act.ts';
 import { type BatchHere, labelsHere } from '../../lib/phone/batch-here.ts';
 import { BooksLine } from './books-line.tsx';
@@ -24,7 +26,8 @@ interface ActFormProps {
   readonly when: When;
   /** For the plants, as it was scanned. */
   readonly label: string | undefined;
-  readonly keep: (entry: EntryToSend, told: Told) => Promise<void>;
+  /** @param photos that go with it; of a note without words nothing else is kept */
+  readonly keep: (entry: EntryToSend, told: Told, photos: readonly SmallPhoto[]) => Promise<void>;
   readonly back: () => void;
 }
 
@@ -36,7 +39,10 @@ export function ActForm({ act, batch, found, when, label, keep, back }: ActFormP
   // Made once: pressed twice, it is kept once.
   const [ids] = useState(() => ({ entryId: newId(), toBatchId: newId() }));
   const standsAt = booksOfHere(batch, found).ahead?.after.stays.at(-1)?.placeId ?? batch.placeId;
-  const wrong = slipIn(act, told, standsAt, labelsHere(found.walk, found.entries.filter(({ id }) => id !== ids.entryId)));
+  const [photos, setPhotos] = useState<readonly SmallPhoto[]>([]);
+  const slipped = slipIn(act, told, standsAt, labelsHere(found.walk, found.entries.filter(({ id }) => id !== ids.entryId)));
+  // A photo says something by itself.
+  const wrong = slipped === 'text' && photos.length > 0 ? undefined : slipped;
   const entry = entryOf(act, batch.id, told, ids, when, momentOf(when, found.today, found.pack.programme.zone));
 
   function tell(more: Told): void {
@@ -61,12 +67,13 @@ export function ActForm({ act, batch, found, when, label, keep, back }: ActFormP
       {asks(act, 'all') && <Tick words={t('all')} isOn={told.all === true} turn={(all) => tell({ all })} />}
       {asks(act, 'leavesNone') && <Tick words={t('leavesNone')} isOn={told.leavesNone === true} turn={(leavesNone) => tell({ leavesNone })} />}
       <ActWords act={act} told={told} found={found} tell={tell} />
-      {!wrong && <BooksLine {...booksOfHere(batch, found, ids.entryId, entry)} entryId={ids.entryId} />}
+      {act === 'note' && <PhotoPicker photos={photos} change={setPhotos} />}
+      {!wrong && act !== 'note' && <BooksLine {...booksOfHere(batch, found, ids.entryId, entry)} entryId={ids.entryId} />}
       {act !== 'note' && <Caution>{t(`cautions.${act}`)}</Caution>}
       {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
       <div className="sticky bottom-0 -mx-4 flex gap-2 border-t border-line bg-paper px-4 py-2">
         <button type="button" onClick={back} className={`${buttonClass('quiet')} narrow-button min-h-16`}>{t('notNow')}</button>
-        <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(entry, told))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
+        <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(entry, told, photos))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
       </div>
     </>
   );

@@ -5,7 +5,7 @@ import { useEffect, useRef, useState } from 'react';
 import { chime } from '../../lib/chime.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
-import { keepEntries } from '../../lib/phone/keep-entries.ts';
+import type { SmallPhoto } from '../../lib/phone/photo-work.ts';
 import { rememberUsed } from '../../lib/phone/last-used.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
@@ -17,6 +17,7 @@ import { BatchHead } from './batch-head.tsx';
 import { type BatchHere, batchesHere } from '../../lib/phone/batch-here.ts';
 import { booksOfHere } from './books-of-here.ts';
 import { NotHere } from './not-here.tsx';
+import { keepWithPhotos, takeBackWithPhotos } from './note-photos.ts';
 import { OwnActs } from './own-acts.tsx';
 import { type FieldPackNow, useFieldPack } from './use-field-pack.ts';
 import { walkHref } from './walk-href.ts';
@@ -43,6 +44,7 @@ export function ActScreen({ programme, walkId, batchId, label }: ActScreenProps)
 
 interface Kept {
   readonly entry: EntryToSend;
+  readonly photos: readonly SmallPhoto[];
   readonly state: 'busy' | 'kept' | 'undone' | 'failed';
 }
 
@@ -56,23 +58,23 @@ function ActOnBatch({ programme, found, batch, label }: { programme: string; fou
   useEffect(() => top.current?.focus(), [act]);
   const { ahead, isHeld } = booksOfHere(batch, found, kept?.entry.id);
 
-  async function write(entry: EntryToSend, isUndone: boolean): Promise<boolean> {
-    setKept({ entry, state: 'busy' });
+  async function write(entry: EntryToSend, photos: readonly SmallPhoto[], isUndone: boolean): Promise<boolean> {
+    setKept({ entry, photos, state: 'busy' });
     try {
-      const before = isUndone ? { entries: [entry], versions: {}, ids: [entry.id] } : undefined;
-      await keepEntries({ programme, about: batch.label, reason: t('undoneReason') }, isUndone ? [] : [entry], before);
-      setKept({ entry, state: isUndone ? 'undone' : 'kept' });
+      const what = { programme, about: batch.label, reason: t('undoneReason'), entry, photos, takenBy: found.author.personId };
+      await (isUndone ? takeBackWithPhotos(what) : keepWithPhotos(what));
+      setKept({ entry, photos, state: isUndone ? 'undone' : 'kept' });
       chime(isUndone ? 'undone' : 'kept');
       return true;
     } catch {
       // Full, or switched off: it is still on the screen, and nowhere else.
-      setKept({ entry, state: 'failed' });
+      setKept({ entry, photos, state: 'failed' });
       return false;
     }
   }
 
-  async function keep(entry: EntryToSend, { placeId, container, medium, reason }: Told): Promise<void> {
-    if (!(await write(entry, false))) return;
+  async function keep(entry: EntryToSend, { placeId, container, medium, reason }: Told, photos: readonly SmallPhoto[]): Promise<void> {
+    if (!(await write(entry, photos, false))) return;
     choose(undefined);
     await rememberUsed(await theStore(), programme, { placeId, container, medium, reason }).catch(() => undefined);
   }
@@ -83,7 +85,7 @@ function ActOnBatch({ programme, found, batch, label }: { programme: string; fou
         state={kept?.state}
         title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: batch.label })}
         books={ahead && { before: ahead.before.balance, after: ahead.after.balance }}
-        undo={kept ? () => void write(kept.entry, true) : undefined}
+        undo={kept ? () => void write(kept.entry, kept.photos, true) : undefined}
         next={<a href={scanHref} className={`${buttonClass('quiet')} w-full`}>{t('scanNext')}</a>}
       />
       <section aria-labelledby="batch" className="mx-auto flex max-w-md flex-col gap-3">
@@ -99,7 +101,7 @@ function ActOnBatch({ programme, found, batch, label }: { programme: string; fou
                 <button key={one} type="button" onClick={() => { choose(one); setKept(undefined); }} className={`${buttonClass('quiet')} narrow-button min-h-16 leading-tight`}>{t(`acts.${one}`)}</button>
               ))}
             </div>
-            <OwnActs batchId={batch.id} found={found} undo={(entry) => void write(entry, true)} />
+            <OwnActs batchId={batch.id} found={found} undo={(entry) => void write(entry, [], true)} />
           </>
         )}
       </section>

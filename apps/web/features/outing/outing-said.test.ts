@@ -47,11 +47,23 @@ test('what is sent: the trip, then the tree before its bundle before its place, 
   expect(tripItem.work).toEqual({ kind: 'record', method: 'POST', path: '/api/v1/programmes/harrowdale/trips', body: { ...trip, id: 'trip-1' } });
   const { told } = said({ donorTreeId: NEW_TREE, label: 'SG-9', taxonId: 'yew', cuttings: '24' });
   const place = { id: 'letter', sealed: { keyId: 'key', enc: 'enc', ciphertext: 'text' } };
-  const items = treeWork('harrowdale', { tripId: 'trip-1', donorTreeId: 'tree-1', label: 'SG-9', tree: told.tree, bundle: told.bundle && { ...told.bundle, id: 'bundle-1' }, place });
+  const items = treeWork('harrowdale', { tripId: 'trip-1', donorTreeId: 'tree-1', label: 'SG-9', tree: told.tree, bundle: told.bundle && { ...told.bundle, id: 'bundle-1' }, place, takenOn: '2026-03-01', takenBy: 'ann' });
   expect(items.map(({ id, about, work }) => [id, about, work.kind === 'record' && `${work.method} ${work.path.replace('/api/v1/programmes/harrowdale', '')}`])).toEqual([
     ['tree-1', 'SG-9', 'POST /donor-trees'],
     ['bundle-1', 'SG-9', 'POST /trips/trip-1/bundles'],
     ['letter', 'SG-9', 'PUT /donor-trees/tree-1/sealed-place'],
   ]);
   expect(items.map(({ work }) => work.kind === 'record' && work.body)).toMatchObject([{ id: 'tree-1', label: 'SG-9' }, { id: 'bundle-1', donorTreeId: 'tree-1', cuttings: 24 }, { sealed: place.sealed }]);
+});
+
+test('photos of a tree stand behind the tree they show, and a known tree may be told by photos alone', () => {
+  const form = new FormData();
+  form.set('donorTreeId', 'tree-1');
+  expect(treeSaid(form, trip, new Set()).faults).toHaveLength(1);
+  expect(treeSaid(form, trip, new Set(), true).faults).toEqual([]);
+  const tree = { label: 'SG-9', standId: 'stand-1', taxonId: 'taxon-1', sex: 'unknown', state: 'standing', stateSeenOn: trip.wentOn } as const;
+  const items = treeWork('harrowdale', { tripId: 'trip-1', donorTreeId: 'tree-1', label: 'SG-9', tree, photos: [{ id: 'photo-1', bytes: new ArrayBuffer(3) }], takenOn: trip.wentOn, takenBy: 'ann' });
+  expect(items.map(({ id }) => id)).toEqual(['tree-1', 'photo-1']);
+  // Not told to be harmless: the server keeps it for those who see exact places.
+  expect(items[1]?.work).toMatchObject({ kind: 'photo', path: `/api/v1/programmes/harrowdale/photos/photo-1?donorTreeId=tree-1&takenOn=${trip.wentOn}&takenBy=ann` });
 });

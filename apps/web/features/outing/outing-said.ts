@@ -93,15 +93,16 @@ export function outingSaid(form: FormData): { readonly told: OutingTold; readonl
  * What was done at one tree: it is written down, cut, placed, or several of them.
  *
  * @param labels of trees that are there already: a label belongs to one tree for good
+ * @param hasPhotos a tree of which photos were taken needs nothing else
  */
-export function treeSaid(form: FormData, trip: OutingTold, labels: ReadonlySet<string>): { readonly told: TreeTold; readonly faults: readonly Fault[] } {
+export function treeSaid(form: FormData, trip: OutingTold, labels: ReadonlySet<string>, hasPhotos = false): { readonly told: TreeTold; readonly faults: readonly Fault[] } {
   const reading = new Reading(form);
   const chosen = reading.needed('donorTreeId', text(form, 'donorTreeId'));
   const isNew = chosen === NEW_TREE;
   const tree = isNew ? newTree(reading, trip, labels) : undefined;
   const place = placeIn(reading);
   const bundle = bundleIn(reading);
-  const isIdle = !isNew && !place && !bundle && reading.faults.length === 0;
+  const isIdle = !isNew && !place && !bundle && !hasPhotos && reading.faults.length === 0;
   if (isIdle) reading.needed('cuttings', undefined);
   return { told: { donorTreeId: isNew ? undefined : chosen, tree, bundle, place }, faults: reading.faults };
 }

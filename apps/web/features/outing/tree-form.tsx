@@ -1,7 +1,8 @@
 import { useMessages, useTranslations } from 'next-intl';
 import { useState } from 'react';
 import { newId } from '../../lib/new-id.ts';
-import { keepHere } from '../../lib/phone/device.ts';
+import { authorHere, keepHere } from '../../lib/phone/device.ts';
+import type { SmallPhoto } from '../../lib/phone/photo-work.ts';
 import { type Made, type MadeTrip, rememberMade } from '../../lib/phone/made.ts';
 import { sealPlace } from '../../lib/phone/seal.ts';
 import { theStore } from '../../lib/phone/store.ts';
@@ -11,6 +12,7 @@ import { ChoiceField } from '../../ui/form/choice-field.tsx';
 import { NumberPad } from '../../ui/form/number-pad.tsx';
 import { RadioField } from '../../ui/form/radio-field.tsx';
 import { TextField } from '../../ui/form/text-field.tsx';
+import { PhotoPicker } from '../../ui/photo-picker.tsx';
 import { NEW_TREE, type TreeTold, treeSaid } from './outing-said.ts';
 import { treeWork } from './outing-work.ts';
 import { PlaceFields } from './place-fields.tsx';
@@ -34,11 +36,12 @@ export function TreeForm({ programme, outing, trip, treeId, kept }: TreeFormProp
   const t = useTranslations('outing');
   const trees = treesOf(outing, trip.standId);
   const [isNew, setNew] = useState(trees.length === 0);
+  const [photos, setPhotos] = useState<readonly SmallPhoto[]>([]);
 
   async function keep(form: FormData) {
-    const { told, faults } = treeSaid(form, trip, labelsIn(outing));
+    const { told, faults } = treeSaid(form, trip, labelsIn(outing), photos.length > 0);
     if (faults.length > 0) return faults;
-    const { made, label } = await keepTree({ programme, outing, trip, told });
+    const { made, label } = await keepTree({ programme, outing, trip, told, photos });
     kept(made, label, told.place !== undefined);
     return [];
   }
@@ -54,6 +57,8 @@ export function TreeForm({ programme, outing, trip, treeId, kept }: TreeFormProp
       <RadioField name="base" isOptional choices={choicesFrom(trips.base)} />
       <TextField name="heightM" keypad="decimal" isOptional />
       <TextField name="lengthCm" keypad="decimal" isOptional />
+      <PhotoPicker photos={photos} change={setPhotos} />
+      <p className="text-sm text-ink-soft">{t('photosHint')}</p>
       <PlaceFields />
     </ToldForm>
   );
@@ -84,10 +89,11 @@ interface ToKeepTree {
   readonly outing: Outing;
   readonly trip: MadeTrip;
   readonly told: TreeTold;
+  readonly photos: readonly SmallPhoto[];
 }
 
 /** Seals first: the place as measured goes into nothing that is kept. */
-async function keepTree({ programme, outing, trip, told }: ToKeepTree): Promise<{ made: Made; label: string }> {
+async function keepTree({ programme, outing, trip, told, photos }: ToKeepTree): Promise<{ made: Made; label: string }> {
   const donorTreeId = told.donorTreeId ?? newId();
   const known = treesOf(outing, trip.standId).find(({ id }) => id === donorTreeId);
   const label = told.tree?.label ?? known?.label ?? '';
@@ -95,7 +101,8 @@ async function keepTree({ programme, outing, trip, told }: ToKeepTree): Promise<
   const { seal, programme: { id: programmeId } } = outing.pack;
   const place = told.place && { ...(await sealPlace(told.place, seal, { programmeId, donorTreeId })), id: newId() };
   const bundle = told.bundle && { ...told.bundle, id: newId() };
-  await keepHere(programme, treeWork(programme, { tripId: trip.id, donorTreeId, label, tree: told.tree, bundle, place }));
+  const { personId: takenBy } = await authorHere(await theStore(), programme);
+  await keepHere(programme, treeWork(programme, { tripId: trip.id, donorTreeId, label, tree: told.tree, bundle, place, photos, takenOn: trip.wentOn, takenBy }));
   const { standId, wentOn } = trip;
   const made = await rememberMade(await theStore(), programme, {
     donorTrees: told.tree ? [{ id: donorTreeId, label, standId, taxonId }] : [],

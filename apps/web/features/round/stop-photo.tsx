@@ -1,8 +1,7 @@
 import { useTranslations } from 'next-intl';
 import { type ChangeEvent, useState } from 'react';
-import { newId } from '../../lib/new-id.ts';
 import { keepHere } from '../../lib/phone/device.ts';
-import { apiPath } from '../../lib/phone/ask.ts';
+import type { SmallPhoto } from '../../lib/phone/photo-work.ts';
 import { chime } from '../../lib/chime.ts';
 import type { Stop } from './stop.ts';
 import { STOP_KEY } from './stop-head.tsx';
@@ -49,17 +48,16 @@ export function StopPhoto({ programme, stop: { batchId, label }, day, personId }
 }
 
 async function keepPhoto(file: File, { programme, batchId, label, day, personId }: Omit<StopPhotoProps, 'stop'> & { batchId: string; label: string }): Promise<State> {
-  let bytes: ArrayBuffer;
+  let photo: SmallPhoto;
+  const work = await import('../../lib/phone/photo-work.ts').catch(() => undefined);
+  if (!work) return 'notKept';
   try {
-    const { shrinkPicture } = await import('../../lib/picture/shrink-picture.ts');
-    bytes = await (await shrinkPicture(file)).blob.arrayBuffer();
+    photo = await work.smallPhoto(file);
   } catch {
     return 'notAPicture';
   }
-  const id = newId();
-  const asked = new URLSearchParams({ batchId, takenOn: day, takenBy: personId });
   try {
-    await keepHere(programme, [{ id, about: label, work: { kind: 'photo', path: `${apiPath(programme, 'photos', id)}?${asked.toString()}`, type: 'image/jpeg', bytes } }]);
+    await keepHere(programme, [work.photoWork(programme, photo, { batchId }, { about: label, takenOn: day, takenBy: personId })]);
     return 'kept';
   } catch {
     return 'notKept';

@@ -8,7 +8,8 @@ import { type Store, theStore } from './store.ts';
 /** So long something logged stays here, to be undone without a trace. */
 export const UNDO_MS = 10_000;
 
-type Logged = Pick<ToKeep, 'id' | 'about'> & { readonly work: Work };
+/** Something logged, before it is known who logs here. */
+export type Logged = Pick<ToKeep, 'id' | 'about'> & { readonly work: Work };
 
 /**
  * Keeps what was logged on this device, under whoever logs here. Resolves once it is on disk.
