@@ -18,6 +18,8 @@ interface FieldAppProps {
   readonly screens: (route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>, chosen: string) => ReactNode;
   /** Who logs in a programme, to be changed by a tap. */
   readonly whoLogs: (programme: string) => ReactNode;
+  /** How safe what is kept here is from the browser itself. */
+  readonly storage: ReactNode;
   /** Put around what is on the screen. */
   readonly lock: (programme: string | undefined, screen: ReactNode) => ReactNode;
 }
@@ -52,8 +54,8 @@ export function FieldApp(props: FieldAppProps) {
   );
 }
 
-function screenOf(route: FieldRoute, { screens, whoLogs }: FieldAppProps, chosen: string): ReactNode {
-  if (route.screen === 'home') return <FieldHome only={route.programme} whoLogs={whoLogs} />;
+function screenOf(route: FieldRoute, { screens, whoLogs, storage }: FieldAppProps, chosen: string): ReactNode {
+  if (route.screen === 'home') return <FieldHome only={route.programme} whoLogs={whoLogs} storage={storage} />;
   if (route.screen === 'pack') return <Suspense><PackPlaces programme={route.programme} /></Suspense>;
   return screens(route, chosen);
 }

@@ -18,7 +18,7 @@ const DoubtsNotice = whenUsed(() => import('./doubts-notice.tsx').then((file) =>
 const OLD_MS = 24 * 60 * 60 * 1000;
 
 /** What lies on this phone: the walks, and the way to more. @param only one programme; all of them when left out */
-export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLogs: (programme: string) => ReactNode }) {
+export function FieldHome({ only, whoLogs, storage }: { only?: string | undefined; whoLogs: (programme: string) => ReactNode; storage: ReactNode }) {
   const t = useTranslations('field');
   const { packed } = usePacked();
   if (!packed) return <p role="status">{t('opening')}</p>;
@@ -32,6 +32,7 @@ export function FieldHome({ only, whoLogs }: { only?: string | undefined; whoLog
       {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
       <InstallHint />
+      {storage}
       <SoundSwitch />
     </>
   );

@@ -1,8 +1,7 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useState } from 'react';
 import { sayDay, today } from '../../lib/calendar.ts';
-import { decidedHere, sendOnceMore } from '../../lib/phone/decide.ts';
-import { announce, onNews } from '../../lib/phone/news.ts';
+import { sendOnceMore } from '../../lib/phone/decide.ts';
+import { announce } from '../../lib/phone/news.ts';
 import type { OutboxItem } from '../../lib/phone/outbox-item.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
@@ -11,9 +10,8 @@ import { useMeant } from './use-meant.ts';
 import { LINE, What } from './what.tsx';
 
 /** What was not taken and then given to a coordinator or put aside: it stays readable on this phone. */
-export function DecidedList({ known }: { known: KnownHere }) {
+export function DecidedList({ items, known }: { items: readonly OutboxItem[]; known: KnownHere }) {
   const t = useTranslations('outbox');
-  const items = useDecided();
   if (items.length === 0) return null;
   return (
     <section aria-labelledby="decided" className="mt-8">
@@ -54,14 +52,4 @@ function DecidedLine({ item, known }: { item: OutboxItem; known: KnownHere }) {
 function stateOf(note: NonNullable<ReturnType<KnownHere['own']['get']>>): 'noteArrived' | 'noteRefused' | 'noteWaits' {
   if ('status' in note) return 'noteArrived';
   return note.refusal ? 'noteRefused' : 'noteWaits';
-}
-
-function useDecided(): readonly OutboxItem[] {
-  const [items, setItems] = useState<readonly OutboxItem[]>([]);
-  useEffect(() => {
-    const look = (): void => void theStore().then(decidedHere).then(setItems, () => undefined);
-    look();
-    return onNews(look);
-  }, []);
-  return items;
 }

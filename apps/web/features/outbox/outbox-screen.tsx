@@ -14,6 +14,7 @@ import type { KnownHere } from './known-here.ts';
 import { AT_ONCE, RefusedPart } from './refused-part.tsx';
 import { SentList } from './sent-list.tsx';
 import { StorageNotice } from './storage-notice.tsx';
+import { useDecided } from './use-decided.ts';
 import { useKnownHere } from './use-known-here.ts';
 import { useOutbox } from './use-outbox.ts';
 import { LINE, What } from './what.tsx';
@@ -25,7 +26,8 @@ export function OutboxScreen() {
   const outbox = useOutbox();
   const known = useKnownHere();
   const [isBusy, setBusy] = useState(false);
-  const [decided, setDecided] = useState('');
+  const decided = useDecided();
+  const [said, say] = useState('');
   if (!outbox) return <p role="status">{field('opening')}</p>;
   const { items, ending } = outbox;
 
@@ -39,20 +41,20 @@ export function OutboxScreen() {
     <>
       <p><a href={fieldAddress()} className="inline-flex min-h-14 items-center underline">{field('title')}</a></p>
       <PageHeading>{t('title')}</PageHeading>
-      <p role="status" className="mb-4 rounded-md border-2 border-juniper bg-lichen p-4 font-semibold text-on-lichen empty:hidden">{decided && `✓ ${decided}`}</p>
-      {items.length === 0 && <p className="rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">✓ {t('none')}</p>}
+      <p role="status" className="mb-4 rounded-md border-2 border-juniper bg-lichen p-4 font-semibold text-on-lichen empty:hidden">{said && `✓ ${said}`}</p>
+      {items.length === 0 && <p className="rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">✓ {decided.length === 0 ? t('none') : t('noneWaits')}</p>}
       {items.length > 0 && (
         <>
-          <ul className="grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} known={known} decided={setDecided} />)}</ul>
+          <ul className="grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} known={known} decided={say} />)}</ul>
           <div className="mt-3 grid gap-2">
             <button type="button" onClick={() => void send()} className={buttonClass()}>{isBusy ? t('sending') : t('send')}</button>
             <p role="status" className="empty:hidden">{!isBusy && ending?.why === 'unheard' ? t('unheard') : ''}</p>
           </div>
         </>
       )}
-      <DecidedList known={known} />
+      <DecidedList items={decided} known={known} />
       <StorageNotice />
-      <DeviceFile hasItems={items.length > 0} />
+      <DeviceFile hasItems={items.length + decided.length > 0} />
       <SentList />
     </>
   );

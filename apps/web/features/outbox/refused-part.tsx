@@ -39,7 +39,10 @@ export function RefusedPart({ item, known, decided }: RefusedPartProps) {
   const give = useGive(known);
   const { what, note } = useMeant(known)(item);
   const [isFull, setFull] = useState(false);
-  const why = refusalSaid(item.refusal, REFUSAL_WORDS, useFilled());
+  const filled = useFilled();
+  const why = refusalSaid(item.refusal, REFUSAL_WORDS, filled);
+  // What to do on a phone is of no use to whoever reads the note.
+  const whyAtDesk = refusalSaid(item.refusal, { ...REFUSAL_WORDS, onPhone: {} }, filled);
 
   async function decide(act: () => Promise<void>, words: string): Promise<void> {
     try {
@@ -62,7 +65,7 @@ export function RefusedPart({ item, known, decided }: RefusedPartProps) {
       <OtherLabel item={item} />
       <div className="grid gap-2 sm:flex sm:flex-wrap">
         <button type="button" onClick={() => void decide(again, '')} className={buttonClass('quiet')}>{t('tryAgain')}</button>
-        {canBeGiven(item) && <button type="button" onClick={() => void decide(() => give(item, why), t('wasGiven', { about: item.about }))} className={buttonClass(refusedLabel(item) ? 'quiet' : 'main')}>{t('give')}</button>}
+        {canBeGiven(item) && <button type="button" onClick={() => void decide(() => give(item, whyAtDesk), t('wasGiven', { about: item.about }))} className={buttonClass(refusedLabel(item) ? 'quiet' : 'main')}>{t('give')}</button>}
         <button type="button" onClick={() => void saveFile(item.id)} className={buttonClass('quiet')}>{t('fileOne')}</button>
       </div>
       <PutAside put={(reason) => decide(async () => {

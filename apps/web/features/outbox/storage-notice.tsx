@@ -1,6 +1,7 @@
 import { useTranslations } from 'next-intl';
 import { useEffect, useState } from 'react';
 import { STAYS } from '../../lib/phone/device.ts';
+import { onNews } from '../../lib/phone/news.ts';
 import { theStore } from '../../lib/phone/store.ts';
 
 interface Room {
@@ -21,12 +22,14 @@ export function StorageNotice() {
   const room = useRoom();
   if (!room) return null;
   const { stays, isTab, freeMb } = room;
+  const isLow = freeMb !== undefined && freeMb < LOW_MB;
+  if (stays === undefined && !isTab && !isLow) return null;
   return (
-    <ul className="mt-6 grid gap-1 text-sm">
+    <ul className="my-6 grid gap-1 text-sm">
       {stays === true && <li>✓ {t('stays')}</li>}
       {stays === false && <li>! {t('mayGo')}</li>}
       {isTab && <li className="font-semibold">! {t('seven')}</li>}
-      {freeMb !== undefined && freeMb < LOW_MB && <li className="font-semibold text-rust">! {t('low', { free: freeMb })}</li>}
+      {isLow && <li className="font-semibold text-rust">! {t('low', { free: freeMb })}</li>}
     </ul>
   );
 }
@@ -43,7 +46,10 @@ function useRoom(): Room | undefined {
         freeMb: quota === undefined ? undefined : Math.floor((quota - (usage ?? 0)) / 1_000_000),
       });
     };
-    look().catch(() => undefined);
+    const lookOr = (): void => void look().catch(() => undefined);
+    lookOr();
+    // The first thing that is kept brings the browser's answer.
+    return onNews(lookOr);
   }, []);
   return room;
 }

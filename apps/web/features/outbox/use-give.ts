@@ -18,7 +18,7 @@ export function useGive(known: KnownHere): (item: OutboxItem, why: string) => Pr
     const store = await theStore();
     const { what, about, when, who, note } = meantBy(item);
     const text = [
-      t('what', { what }), t('about', { about }), when && t('when', { when }), `${who}.`, note && t('note', { note }), t('why', { why }),
+      t('what', { what }), t('about', { about }), when && t('when', { when }), who.endsWith('.') ? who : `${who}.`, note && t('note', { note }), t('why', { why }),
       item.work.kind === 'photo' && t('picture'),
     ].filter(Boolean).join('\n');
     const now = Date.now();

@@ -24,7 +24,7 @@ export function useMeant({ names, placeOf, own }: KnownHere): (item: OutboxItem)
   const { entries, trips, donorTrees, act } = useMessages();
   const say = useSayingWords((id) => names.get(id));
   const kinds: Fields = entries.kinds;
-  const fields: Fields = { ...donorTrees.fields, ...trips.fields };
+  const fields: Fields = { ...donorTrees.fields, ...trips.fields, code: act.label };
   const choices: Readonly<Record<string, Fields>> = { sex: donorTrees.sex, ageClass: donorTrees.ageClass, state: donorTrees.state, shoot: trips.shoot, foliage: trips.foliage, base: trips.base };
 
   function entrySaid({ saying }: EntryToSend): string {

@@ -30,7 +30,7 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
       <Card>
         <div className="flex flex-wrap items-center justify-between gap-2">
           <span className="tie-label text-lg">{answer.label}</span>
-          <Where whereabouts={whereabouts} />
+          <Where whereabouts={whereabouts} isKept={ids.length > 0} />
           <button type="button" onClick={change} className={buttonClass('quiet')}>{t('change')}</button>
         </div>
         <Told answer={answer} />
@@ -51,8 +51,9 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
 }
 
 /** The worst of its entries: one that was not taken, one that is still only here. */
-function Where({ whereabouts }: { whereabouts: readonly Whereabouts[] }) {
+function Where({ whereabouts, isKept }: { whereabouts: readonly Whereabouts[]; isKept: boolean }) {
   const t = useTranslations('round');
+  if (!isKept) return <Flag tone="grave">{t('notKept')}</Flag>;
   const refused = whereabouts.find((one) => 'refusal' in one && one.refusal !== undefined);
   if (refused) return <Flag tone="grave">{t('refused')}</Flag>;
   if (whereabouts.some((one) => !('status' in one))) return <Flag tone="look">{t('onPhone')}</Flag>;

@@ -19,7 +19,8 @@ export function ToldView({ stops, placeName, homeHref, actHref, today, walk: { s
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), []);
   const answers = Object.values(draft.answers);
-  const left = stops.findIndex(({ batchId }) => !draft.answers[batchId]);
+  // What could not be kept has to be told once more.
+  const left = stops.findIndex(({ batchId }) => !draft.answers[batchId] || !draft.kept[batchId]);
 
   function change(batchId: string) {
     const at = stops.findIndex((stop) => stop.batchId === batchId);

@@ -62,8 +62,9 @@ export function useRound({ programme, placeId, placeName, personId, today, taps,
       setKeeping({ answer, state: done });
       chime(done);
     } catch {
-      // Full, or switched off: it is still on the screen, and nowhere else.
+      // Full, or switched off: it comes back to the screen, since it is nowhere else.
       setKeeping({ answer, state: 'failed' });
+      step(answer ? { step: 'answer', answer, where: state.where } : { step: 'go', where: state.where });
     }
   }
 
