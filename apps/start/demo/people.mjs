@@ -15,7 +15,9 @@ export async function makePeople(owner, app, { secret, baseUrl }) {
   for (const role of /** @type {const} */ (['coordinator', 'volunteer'])) {
     const newcomer = new Client(app, baseUrl);
     await join(owner, newcomer, accounts[role], { role, seesExact: role === 'coordinator' });
-    if (role === 'volunteer') await carryPhones(newcomer);
+    if (role !== 'volunteer') continue;
+    await newcomer.signIn(accounts[role]);
+    await carryPhones(newcomer);
   }
   for (const name of (await readRecords()).people) await owner.add('people', { name });
 }
