@@ -6,6 +6,7 @@ import { defineConfig } from 'vitest/config';
 const conditions = ['source', 'module', 'node', 'development|production'];
 
 const SOURCES = '{apps,packages,prisma,test}';
+const WITHOUT_DATABASE = ['test/load/numbers.load.ts', 'test/load/labels.load.ts'];
 const NEVER = ['**/node_modules/**', '**/dist/**', '**/.next/**', '**/generated/**'];
 
 export default defineConfig({
@@ -60,7 +61,7 @@ export default defineConfig({
         test: {
           name: 'load',
           include: ['test/load/*.load.ts'],
-          exclude: [...NEVER, 'test/load/numbers.load.ts'],
+          exclude: [...NEVER, ...WITHOUT_DATABASE],
           globalSetup: ['test/load/load-server.ts'],
           fileParallelism: false,
           testTimeout: 900_000,
@@ -70,9 +71,9 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          // The numbers need no database.
+          // These need no database.
           name: 'numbers',
-          include: ['test/load/numbers.load.ts'],
+          include: WITHOUT_DATABASE,
           pool: 'forks',
           execArgv: ['--expose-gc'],
           testTimeout: 900_000,

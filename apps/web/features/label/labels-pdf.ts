@@ -32,13 +32,14 @@ export interface LabelPrint {
  */
 export function labelsPdf(print: LabelPrint): Readable {
   const { width, height } = print.sheet;
-  const doc = new PDFDocument({ size: [width * MM, height * MM], margin: 0, autoFirstPage: false, lang: print.language, displayTitle: true, info: { Title: print.title } });
+  const doc = new PDFDocument({ size: [width * MM, height * MM], margin: 0, autoFirstPage: false, font: null, lang: print.language, displayTitle: true, info: { Title: print.title } });
   draw(doc, print).catch((error: unknown) => doc.destroy(error instanceof Error ? error : new Error(String(error))));
   return doc;
 }
 
 async function draw(doc: PDFDocument, print: LabelPrint): Promise<void> {
   const pen = new LabelPen(doc);
+  for (const _ of pen.open()) await nextTurn();
   const each = labelsOn(print.sheet);
   const { printer } = correctionFor(print.sheet, print.printer);
   const skipped = Math.min(Math.max(print.start - 1, 0), each - 1);
@@ -53,6 +54,7 @@ async function draw(doc: PDFDocument, print: LabelPrint): Promise<void> {
     if (doc.destroyed) return;
   }
   if (nth === skipped) doc.addPage();
+  for (const _ of pen.close()) await nextTurn();
   doc.end();
 }
 

@@ -12,9 +12,18 @@ declare module 'pdfkit' {
     readonly displayTitle?: boolean;
     readonly compress?: boolean;
     readonly info?: { readonly Title: string };
+    /** Null: none besides those that are registered. */
+    readonly font?: null;
+  }
+
+  interface UsedFont {
+    /** Puts the letters that were used into the document; a second time does nothing. */
+    finalize(): void;
   }
 
   export default class PDFDocument extends Readable {
+    /** Those that were used. The library keeps it to itself: it may be gone one day. */
+    readonly _fontFamilies?: Readonly<Record<string, UsedFont>>;
     constructor(settings: DocumentSettings);
     addPage(settings?: PageSettings): this;
     registerFont(name: string, file: string): this;
