@@ -10,10 +10,13 @@ import type { KeptPack, KeptWalk, WalkKind } from '../../lib/phone/pack-shapes.t
 import { type NotPacked, packOf, packWalk, walkOf } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { workdaysIn } from '../../lib/phone/workdays-in.ts';
+import { draftKey } from '../../lib/round-drafts.ts';
 import { rememberedWorkday } from '../../lib/workday-cookie.ts';
 import { PageHeading } from '../../ui/page-heading.tsx';
+import { bringBackDraft } from './draft.ts';
 import { RoundScreen } from './round-screen.tsx';
 import { stopsOf } from './stop.ts';
+import { keepTyping, typingKey } from './typing.ts';
 
 interface PackedRoundProps {
   readonly programme: string;
@@ -86,7 +89,10 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
       const fresh = navigator.onLine === false ? 'unheard' : await packWalk(store, askFrom(store), { programme, kind, id, now: Date.now(), patienceMs: PATIENCE_MS });
       const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, { programme, id })]);
       if (!pack || !walk) return typeof fresh === 'string' ? fresh : 'unheard';
-      return { pack, walk, author: await authorHere(store, programme) };
+      const author = await authorHere(store, programme);
+      const forgotten = await bringBackDraft(store, window.localStorage, draftKey(programme, id, author.personId)).catch(() => []);
+      for (const batchId of forgotten) keepTyping(window.localStorage, typingKey(`${programme}/${id}/${author.personId}`, batchId), undefined, Date.now());
+      return { pack, walk, author };
     };
     find().then((one) => isGone || setFound(one), () => isGone || setFound('full'));
     return () => void (isGone = true);

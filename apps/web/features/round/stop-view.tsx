@@ -62,8 +62,8 @@ export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, 
 
   function next() {
     if (isBlank(numbers, dead)) {
-      // Rubbed out again: what was told before is taken back.
-      if (before) undo(before);
+      // Rubbed out again: what was told before is taken back. Nothing to report has no number to rub out: it is passed by.
+      if (before?.said === 'seen') undo(before);
       return step({ step: 'go', where: onward });
     }
     const wrong = slipIn({ numbers });
