@@ -14,6 +14,8 @@ export const LostPlantQuery = z.object({
   /** Counted from the tray's label. */
   row: z.coerce.number().int().min(1).max(99).optional(),
   foliage: Foliage.optional(),
+  /** What lost its label: loose plants, or a whole row whose plants stand in it as they were stuck. Of such a row, what was stuck into it comes first. */
+  lost: z.enum(['plants', 'row']).optional(),
 });
 export type LostPlantQuery = z.infer<typeof LostPlantQuery>;
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Day, Id, Prose } from './shapes.ts';
+import { Day, Id, PageQuery, Prose } from './shapes.ts';
 
 /** Largest picture taken, in bytes. Phones and the web app make theirs smaller before they send them. */
 export const PHOTO_BYTES = 15 * 1024 * 1024;
@@ -11,6 +11,28 @@ export const PHOTO_SMALL_SIDE = 320;
 /** A tray portrait is taken from above on the sticking night, to lay over the map of its rows. */
 export const PhotoKind = z.enum(['plain', 'portrait']);
 export type PhotoKind = z.infer<typeof PhotoKind>;
+
+const PerCent = z.int().min(0).max(100);
+/** A tray takes up at least so much of its portrait, in per cent of either side. */
+const FRAME_AT_LEAST = 10;
+
+/** Where a tray lies in its portrait, in per cent of the picture from its top left corner: body of PUT photos/:id/frame. The last one told holds. */
+export const TrayFrame = z
+  .strictObject({
+    left: PerCent,
+    top: PerCent,
+    right: PerCent,
+    bottom: PerCent,
+    /** On which side of the picture the tray's label is: rows are counted from there. */
+    labelSide: z.enum(['top', 'right', 'bottom', 'left']),
+  })
+  .refine(({ left, right }) => right - left >= FRAME_AT_LEAST, { path: ['right'], error: `must be at least ${FRAME_AT_LEAST} more than left` })
+  .refine(({ top, bottom }) => bottom - top >= FRAME_AT_LEAST, { path: ['bottom'], error: `must be at least ${FRAME_AT_LEAST} more than top` });
+export type TrayFrame = z.infer<typeof TrayFrame>;
+
+/** Query of GET places/:id/photos. */
+export const PhotosOfPlaceQuery = PageQuery.extend({ /** Only tray portraits, or only the others. */ kind: PhotoKind.optional() });
+export type PhotosOfPlaceQuery = z.infer<typeof PhotosOfPlaceQuery>;
 
 const YesNo = z.enum(['yes', 'no'], { error: 'must be yes or no' });
 
@@ -58,6 +80,8 @@ export const Photo = z.object({
   height: z.int(),
   takenBy: z.string(),
   receivedAt: z.string(),
+  /** Of a tray portrait: where the tray lies in it, once somebody told. */
+  frame: z.object(TrayFrame.shape).nullable(),
   /** Taken down: it is in no list, and its picture is gone. */
   isWithdrawn: z.boolean(),
 });

@@ -18,7 +18,7 @@ const VOLUNTEERS_WRITE = [
   'POST work-lists', 'POST work-lists/:id/typed',
   'POST climate',
   'POST labels', 'POST labels/missing', 'POST label-rolls',
-  'PUT photos/:id',
+  'PUT photos/:id', 'PUT photos/:id/frame',
   'PUT devices/:id',
   // Only of what was asked of them.
   'POST questions/:id/answer',

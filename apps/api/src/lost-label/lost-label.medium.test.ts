@@ -26,6 +26,7 @@ test('a plant without a label may be of what stands there, those short of plants
   expect(brief(await ask(stock.bench))).toEqual([['A2', 3, 'missing'], ['A3', 5, 'missing'], ['A4', 0], ['A1', 0]]);
   expect(brief(await ask(t3))).toEqual([['A4', 0]]);
   expect(brief(await ask(t1, '?row=3'))).toEqual([['A2', 3, 'missing', 'row'], ['A1', 0, 'otherRow']]);
+  expect(brief(await ask(t1, '?row=2&lost=row')).map(([label]) => label)).toEqual(['A1', 'A2']);
   expect(brief(await ask(stock.bench, '?stage=potted'))).toEqual([]);
   // What was found again is no gap any more.
   await desk.write([desk.entry(TODAY, { kind: 'found', batchId: short.batchId, n: 3, reason: 'behind the tray' }, { minute: 2 })]);

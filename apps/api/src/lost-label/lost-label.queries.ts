@@ -37,7 +37,7 @@ export class LostLabelQueries {
       const place = await sql.maybe('SELECT id FROM place WHERE programme_id = $1 AND id = $2', [caller.programmeId, placeId]);
       if (!place) throw new DomainError('record/unknown', 'no place has this id', { id: placeId });
       const there = await sql.rows<Row>(THERE, [caller.programmeId, placeId]);
-      const ranked = rankCandidates(plant, there.map((row) => ({ ...row, taxonId: row.taxon?.id ?? null })));
+      const ranked = rankCandidates({ ...plant, isWholeRow: plant.lost === 'row' }, there.map((row) => ({ ...row, taxonId: row.taxon?.id ?? null })));
       return { candidates: ranked.slice(0, SHOWN_AT_MOST).map(({ candidate: { taxonId: _, ...row }, signs }) => ({ ...row, signs: [...signs] })), of: ranked.length };
     });
   }

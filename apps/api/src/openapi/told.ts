@@ -90,6 +90,7 @@ export const TOLD: Readonly<Record<string, string>> = {
   "Permission.list": "Needs the grant *see exact places*. Last begun first, in parts; the next part stands in `Link`.",
   "Permission.make": "Sending it twice makes it once.",
   "PermissionEnding.ending": "Needs the grant *see exact places*. Those that end within 60 days, or of which nine tenths are used.",
+  "Photo.frame": "Says where the tray lies in its portrait, so that its rows can be drawn over it. The last one told holds.",
   "Photo.keep": "Keeps a photo of a batch, a donor tree or a place: the body is the picture itself, as image/jpeg, image/png or image/webp. It is encoded anew, at most 2,048 pixels a side, and all that the file told of place, time and camera is left out. Sending it twice keeps it once.",
   "Photo.large": "The picture, up to 2,048 pixels a side.",
   "Photo.ofBatch": "Photos of a batch, newest first, in parts; the next part stands in `Link`.",

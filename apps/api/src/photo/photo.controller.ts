@@ -1,5 +1,5 @@
 import { Body, Controller, Get, Header, HttpCode, Param, Post, Put, Query, Req, Res, SerializeOptions } from '@nestjs/common';
-import { PageQuery, Photo, PictureContent, PutPhoto, ThingPath, WithdrawPhoto } from '@sprigline/contract';
+import { PageQuery, Photo, PhotosOfPlaceQuery, PictureContent, PutPhoto, ThingPath, TrayFrame, WithdrawPhoto } from '@sprigline/contract';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { type Caller, TheCaller } from '../http/caller.ts';
 import { answerPart } from '../http/part-of-list.ts';
@@ -42,6 +42,14 @@ export class PhotoController {
     return answerPicture(await this.photos.picture(caller, id, 'small'), reply);
   }
 
+  /** Says where the tray lies in its portrait, so that its rows can be drawn over it. The last one told holds. */
+  @Put('photos/:id/frame')
+  @HttpCode(204)
+  @Allow(...MEMBERS)
+  async frame(@Param({ schema: ThingPath }) { id }: ThingPath, @Body({ schema: TrayFrame }) frame: TrayFrame, @TheCaller() caller: Caller): Promise<void> {
+    await this.photos.frame(caller, id, frame);
+  }
+
   /** Photos of a batch, newest first, in parts; the next part stands in `Link`. */
   @Get('batches/:id/photos')
   @Allow(...MEMBERS)
@@ -76,7 +84,7 @@ export class PhotoController {
   @SerializeOptions({ schema: Photo.array() })
   async ofPlace(
     @Param({ schema: ThingPath }) { id }: ThingPath,
-    @Query({ schema: PageQuery }) query: PageQuery,
+    @Query({ schema: PhotosOfPlaceQuery }) query: PhotosOfPlaceQuery,
     @TheCaller() caller: Caller,
     @Req() request: FastifyRequest,
     @Res({ passthrough: true }) reply: FastifyReply,

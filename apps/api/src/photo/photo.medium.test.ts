@@ -48,7 +48,7 @@ describe('a photo', () => {
     kept.push(id);
     expect(answer.json()).toEqual({
       id, batchId, donorTreeId: null, placeId: null, note: null, takenOn: '2026-03-01', kind: 'plain', showsWhere: false, width: 300, height: 400,
-      takenBy: volunteer.name, receivedAt: expect.stringMatching(/^\d{4}-.*Z$/), isWithdrawn: false,
+      takenBy: volunteer.name, receivedAt: expect.stringMatching(/^\d{4}-.*Z$/), frame: null, isWithdrawn: false,
     });
     const [large, small] = [await ask('GET', `photos/${id}/large`, volunteer), await ask('GET', `photos/${id}/small`, volunteer)];
     for (const { rawPayload, headers } of [large, small]) {
@@ -211,5 +211,26 @@ describe('verify', () => {
     expect(found.filter((sentence) => sentence.includes(id) || sentence.includes(second))).toHaveLength(2);
     const lost = (await Promise.all([id, second].flatMap((one) => ['large', 'small'].map((size) => ask('GET', `photos/${one}/${size}`))))).filter(({ statusCode }) => statusCode !== 200);
     expect(lost.map((answer) => answer.json().type)).toEqual(['/problems/photo/file-missing']);
+  });
+});
+
+describe('where a tray lies in its portrait', () => {
+  const frame = { left: 4, top: 5, right: 97, bottom: 96, labelSide: 'left' };
+  const tell = (id: string, told: object, who: Member = volunteer) => api.app.inject({ method: 'PUT', url: `${BASE}/photos/${id}/frame`, headers: who.headers, payload: told });
+  const at = { placeId: place.trays[0] };
+
+  test('is told by whoever looks at it; the last telling holds, and stands with the portrait', async () => {
+    const [portrait, beside] = [await keep({ ...at, kind: 'portrait' }), await keep(at, other)];
+    expect((await tell(portrait, frame)).statusCode).toBe(204);
+    expect((await tell(portrait, { ...frame, top: 7 }, coordinator)).statusCode).toBe(204);
+    expect(await listed(`places/${place.trays[0]}/photos?kind=portrait`)).toMatchObject([{ id: portrait, frame: { ...frame, top: 7 } }]);
+    expect(await listed(`places/${place.trays[0]}/photos?kind=plain`)).toMatchObject([{ id: beside, frame: null }]);
+  });
+
+  test('is refused of another photo, of one taken down, of none, and where nothing would lie in it', async () => {
+    const [portrait, beside] = [await keep({ ...at, kind: 'portrait' }), await keep(at, other)];
+    await withdraw(portrait);
+    const answers = await Promise.all([tell(beside, frame), tell(portrait, frame), tell(newId(), frame), tell(beside, { ...frame, right: 9 }), tell(beside, { ...frame, bottom: 101 })]);
+    expect(answers.map((answer) => [answer.statusCode, answer.json().type.split('/').at(-1)])).toEqual([[409, 'not-a-portrait'], [410, 'withdrawn'], [404, 'unknown'], [422, 'unfit-request'], [422, 'unfit-request']]);
   });
 });

@@ -1,4 +1,4 @@
-import type { Photo, PutPhoto } from '@sprigline/contract';
+import type { Photo, PhotoKind, PutPhoto, TrayFrame } from '@sprigline/contract';
 import type { UnitOfWork } from '../database/unit-of-work.ts';
 import { type Caller, deliveredBy } from '../http/caller.ts';
 import type { Pictures } from './picture-making.ts';
@@ -25,10 +25,12 @@ const SHOWN = `
   SELECT p.sent_hash AS "sentHash", p.taken_by AS "takenById", p.note_id AS "noteId", json_build_object(
     'id', p.id, 'batchId', p.batch_id, 'donorTreeId', p.donor_tree_id, 'placeId', p.place_id, 'takenOn', p.taken_on, 'kind', p.kind,
     'showsWhere', p.shows_where, 'width', p.width, 'height', p.height, 'takenBy', w.name, 'isWithdrawn', p.withdrawn_at IS NOT NULL,
+    'frame', CASE WHEN f.photo_id IS NOT NULL THEN json_build_object('left', f.left_at, 'top', f.top_at, 'right', f.right_at, 'bottom', f.bottom_at, 'labelSide', f.label_side) END,
     'receivedAt', to_char(p.received_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"'),
     'note', CASE WHEN n.id IS NOT NULL AND NOT n.author_unverified AND c.kind IS DISTINCT FROM 'withdrawn'
       THEN json_build_object('entryId', n.id, 'text', coalesce(c.body #> '{instead,saying}', n.body) ->> 'text') END) AS photo
   FROM photo p JOIN person w ON w.programme_id = $1 AND w.id = p.taken_by
+  LEFT JOIN tray_frame f ON f.programme_id = $1 AND f.photo_id = p.id
   LEFT JOIN entry n ON n.programme_id = $1 AND n.id = p.note_id
   LEFT JOIN LATERAL (
     SELECT kind, body FROM entry WHERE programme_id = $1 AND corrects_id = n.id AND NOT author_unverified ORDER BY received_at DESC, id DESC LIMIT 1) c ON true
@@ -39,11 +41,11 @@ export function photoOf(sql: UnitOfWork, programmeId: string, id: string): Promi
 }
 
 /** The newest first, those taken down left out. */
-export async function photosOf(sql: UnitOfWork, programmeId: string, subject: Subject, id: string, after: readonly string[] | undefined, limit: number): Promise<Photo[]> {
+export async function photosOf(sql: UnitOfWork, programmeId: string, subject: Subject, id: string, after: readonly string[] | undefined, limit: number, kind?: PhotoKind): Promise<Photo[]> {
   const rows = await sql.rows<PhotoRow>(
-    `${SHOWN} AND p.${SUBJECTS[subject].column} = $2 AND p.withdrawn_at IS NULL AND ($3::date IS NULL OR (p.taken_on, p.id) < ($3, $4::uuid))
+    `${SHOWN} AND p.${SUBJECTS[subject].column} = $2 AND p.withdrawn_at IS NULL AND ($3::date IS NULL OR (p.taken_on, p.id) < ($3, $4::uuid)) AND ($6::text IS NULL OR p.kind = $6)
      ORDER BY p.taken_on DESC, p.id DESC LIMIT $5`,
-    [programmeId, id, after?.[0] ?? null, after?.[1] ?? null, limit],
+    [programmeId, id, after?.[0] ?? null, after?.[1] ?? null, limit, kind ?? null],
   );
   return rows.map(({ photo }) => photo);
 }
@@ -79,6 +81,15 @@ export async function addPhoto(sql: UnitOfWork, by: Caller, id: string, told: Pu
     ],
   );
   return row !== undefined;
+}
+
+/** The last one told holds. */
+export async function frameTray(sql: UnitOfWork, by: Caller, photoId: string, { left, top, right, bottom, labelSide }: TrayFrame): Promise<void> {
+  await sql.rows(
+    `INSERT INTO tray_frame (programme_id, photo_id, left_at, top_at, right_at, bottom_at, label_side, told_by) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)
+     ON CONFLICT (programme_id, photo_id) DO UPDATE SET left_at = $3, top_at = $4, right_at = $5, bottom_at = $6, label_side = $7, told_by = $8, told_at = present_time()`,
+    [by.programmeId, photoId, left, top, right, bottom, labelSide, by.personId],
+  );
 }
 
 /** Until the transaction ends nobody else keeps or removes these pictures. In one order, so that two never wait for each other. */

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { PageQuery, Photo, PutPhoto } from '@sprigline/contract';
+import type { PageQuery, Photo, PhotoKind, PutPhoto, TrayFrame } from '@sprigline/contract';
 import { DomainError } from '@sprigline/domain';
 import { TrailQueries } from '../audit/trail.queries.ts';
 import { SETTINGS } from '../config/settings.token.ts';
@@ -10,7 +10,7 @@ import type { UnitOfWork } from '../database/unit-of-work.ts';
 import type { Caller } from '../http/caller.ts';
 import { keysAfter, type Part, partOf } from '../http/part-of-list.ts';
 import {
-  addPhoto, isThere, lockPictures, type Named, namedBy, photoOf, type PhotoRow, photosOf, pictureOf, type Subject, unnamedAmong, withdrawPhoto,
+  addPhoto, frameTray, isThere, lockPictures, type Named, namedBy, photoOf, type PhotoRow, photosOf, pictureOf, type Subject, unnamedAmong, withdrawPhoto,
 } from './photo.queries.ts';
 import { keepPicture, pictureFile, readPicture, removePicture } from './picture-files.ts';
 import { type Pictures, picturesOf, sha256 } from './picture-making.ts';
@@ -64,11 +64,11 @@ export class PhotoService {
   }
 
   /** The newest first. @throws DomainError `batch/unknown`, `record/unknown`, `http/bad-cursor` */
-  async list(caller: Caller, subject: Subject, id: string, { after, limit }: PageQuery): Promise<Part<Photo>> {
+  async list(caller: Caller, subject: Subject, id: string, { after, limit, kind }: PageQuery & { readonly kind?: PhotoKind | undefined }): Promise<Part<Photo>> {
     const from = keysAfter(after, 2);
     const photos = await this.database.inTransaction(caller, async (sql) => {
       if (!(await isThere(sql, caller.programmeId, subject, id))) throw unknown(subject);
-      return photosOf(sql, caller.programmeId, subject, id, from, limit + 1);
+      return photosOf(sql, caller.programmeId, subject, id, from, limit + 1, kind);
     });
     return partOf(photos, limit, ({ takenOn, id: last }) => [takenOn, last]);
   }
@@ -82,6 +82,17 @@ export class PhotoService {
     const bytes = await readPicture(this.#file(caller.programmeId, hash));
     if (!bytes) throw new DomainError('photo/file-missing', 'tell whoever runs this install: the folder of photos may have been left out of a backup');
     return { bytes, hash, takenOn: row.takenOn };
+  }
+
+  /** Says where the tray lies in its portrait; of two tellings the last holds. @throws DomainError `record/unknown`, `photo/withdrawn`, `photo/not-a-portrait` */
+  async frame(caller: Caller, id: string, frame: TrayFrame): Promise<void> {
+    await this.database.inTransaction(caller, async (sql) => {
+      const row = await photoOf(sql, caller.programmeId, id);
+      if (!row) throw new DomainError('record/unknown', 'no photo has this id');
+      if (row.photo.isWithdrawn) throw new DomainError('photo/withdrawn', 'its picture was removed and does not come back');
+      if (row.photo.kind !== 'portrait') throw new DomainError('photo/not-a-portrait', 'only a tray portrait has rows to draw: send the photo as one of kind portrait');
+      await frameTray(sql, caller, id, frame);
+    });
   }
 
   /** Takes it down: the row stays, and says who did so and why. Done twice, the first reason stands. @throws DomainError `record/unknown` */

@@ -28,7 +28,7 @@ interface PhotoSectionProps {
   /** A tray, of which a portrait can be taken. */
   readonly isTray?: boolean;
   /** What the page was asked for. */
-  readonly asked: { readonly photos?: string; readonly takeDown?: string };
+  readonly asked: { readonly photos?: string; readonly takeDown?: string; readonly portrait?: string };
 }
 
 /** The time line of photos of a batch, a donor tree or a place, and a way to add some. Only the newest goes on paper, and none that shows where a wild tree stands. */
@@ -55,7 +55,7 @@ export async function PhotoSection({ programme, subject, of, isDesk, today, isTr
           ))}
         </ul>
         {hasMore && <p className="not-on-paper mt-4">{isAll ? t('most', { n: MOST }) : <RowLink href={`${page}?photos=all#pictures`}>{said.all}</RowLink>}</p>}
-        <details className="not-on-paper mt-4">
+        <details className="not-on-paper mt-4" open={isTray && asked.portrait !== undefined}>
           <summary className="inline-flex min-h-14 cursor-pointer items-center font-semibold underline">{said.add}</summary>
           <p className="mt-2 max-w-prose text-sm text-ink-soft">{said.care}</p>
           <NextIntlClientProvider messages={{ ui, photos: said }}>
@@ -63,7 +63,7 @@ export async function PhotoSection({ programme, subject, of, isDesk, today, isTr
               <DateField name="takenOn" value={today} />
               <ProseField name="text" isOptional rows={2} hint={said.hints.text} />
               {noun === 'donor-trees' && <TickField name="showsWhere" isTicked hint={said.hints.showsWhere} />}
-              {isTray && <TickField name="portrait" />}
+              {isTray && <TickField name="portrait" isTicked={asked.portrait !== undefined} />}
             </AddPhotos>
           </NextIntlClientProvider>
         </details>

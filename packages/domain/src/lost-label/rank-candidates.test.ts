@@ -16,6 +16,7 @@ describe('of which batch a plant without a label may be', () => {
     ['a row told the wrong way round is a row', { row: 4 }, [batch('a', { rows: '5-3' }), batch('b', { rows: '6' })], ['a', 'b']],
     ['a gap in another row still goes before no gap in its own', { row: 4 }, [batch('a', { rows: '4' }), batch('b', { rows: '5', missing: 1 })], ['b', 'a']],
     ['of two gaps the one in its row', { row: 4 }, [batch('a', { rows: '5', missing: 9 }), batch('b', { rows: '4', missing: 1 })], ['b', 'a']],
+    ['of a row that lost its label, what was stuck into it, before any gap', { row: 4, isWholeRow: true }, [batch('a', { rows: '5', missing: 9 }), batch('b', { rows: '3-4' }), batch('c', { missing: 2 })], ['b', 'c', 'a']],
     ['foliage as it looks', { foliage: 'juvenile' }, [batch('a', { foliage: 'adult' }), batch('b', { foliage: 'juvenile' }), batch('c')], ['b', 'c', 'a']],
     ['the one not seen for longest, one never seen before all', {}, [batch('a', { lastSeenOn: '2026-11-02' }), batch('b', { lastSeenOn: '2026-10-01' }), batch('c', { lastSeenOn: null })], ['c', 'b', 'a']],
     ['nothing stands there', { row: 1 }, [], []],
@@ -32,7 +33,7 @@ describe('of which batch a plant without a label may be', () => {
     id: fc.uuid(), label: fc.option(fc.string({ maxLength: 3 })), stage: fc.constantFrom('cutting', 'liner', 'potted', 'planted'), taxonId: fc.constantFrom('juniper', 'yew', null),
     rows: fc.constantFrom('1', '2-3', '4', null), foliage: fc.constantFrom('juvenile', 'adult', null), balance: fc.nat({ max: 1 }), missing: fc.nat({ max: 3 }), lastSeenOn: fc.constantFrom('2026-10-01', '2026-11-01', null),
   }) as fc.Arbitrary<Candidate>;
-  const somePlant = fc.record({ stage: fc.constantFrom('liner', undefined), taxonId: fc.constantFrom('yew', undefined), row: fc.constantFrom(1, 3, undefined), foliage: fc.constantFrom('adult', undefined) }) as fc.Arbitrary<LostPlant>;
+  const somePlant = fc.record({ stage: fc.constantFrom('liner', undefined), taxonId: fc.constantFrom('yew', undefined), row: fc.constantFrom(1, 3, undefined), foliage: fc.constantFrom('adult', undefined), isWholeRow: fc.constantFrom(true, undefined) }) as fc.Arbitrary<LostPlant>;
 
   test('does not depend on the order in which they are told, names each once, and knowing more never adds one', () => {
     fc.assert(

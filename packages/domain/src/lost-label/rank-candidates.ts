@@ -9,6 +9,8 @@ export interface LostPlant {
   /** Row of the tray it stood in, counted from the label. */
   readonly row?: number | undefined;
   readonly foliage?: Foliage | undefined;
+  /** The row itself lost its label, and its plants stand in it as they were stuck; else they are loose, and may have been set into any row. */
+  readonly isWholeRow?: boolean | undefined;
 }
 
 /** A batch that stands, or stood last, where the plant was found. */
@@ -39,6 +41,8 @@ export type Sign = 'missing' | 'row' | 'otherRow' | 'foliage' | 'otherFoliage';
  * are missing. Then those against which less speaks: a plant may have been set back into the wrong row, and foliage changes with
  * the years, so neither rules a batch out. Then the larger gap, then the batch that was not seen for longest, then its label.
  *
+ * Of a row that lost its label, what was stuck into that row comes before all this: nobody carried it.
+ *
  * An order of search and no chance: it comes from what is said here and from no data, so it carries no figure.
  *
  * @param plant what was seen
@@ -48,7 +52,7 @@ export function rankCandidates<C extends Candidate>(plant: LostPlant, candidates
   return candidates
     .filter(({ stage, taxonId }) => (plant.stage === undefined || stage === plant.stage) && (plant.taxonId === undefined || taxonId === null || taxonId === plant.taxonId))
     .map((candidate) => ({ candidate, signs: signsOf(plant, candidate) }))
-    .sort((a, b) => order(rankOf(a), rankOf(b)));
+    .sort((a, b) => order(rankOf(plant, a), rankOf(plant, b)));
 }
 
 function signsOf({ row, foliage }: LostPlant, candidate: Candidate): Sign[] {
@@ -67,11 +71,12 @@ function holdsRow(rows: string, row: number): boolean {
 }
 
 /** Compared from left to right, the smaller first. */
-function rankOf({ candidate, signs }: { candidate: Candidate; signs: readonly Sign[] }): readonly (number | string)[] {
+function rankOf({ isWholeRow = false }: LostPlant, { candidate, signs }: { candidate: Candidate; signs: readonly Sign[] }): readonly (number | string)[] {
   const against = signs.filter((sign) => sign === 'otherRow' || sign === 'otherFoliage').length;
   const speaking = signs.filter((sign) => sign === 'row' || sign === 'foliage').length;
   const gap = candidate.missing === 0 ? 2 : candidate.balance > 0 ? 0 : 1;
-  return [gap, against, -speaking, -candidate.missing, candidate.lastSeenOn ?? '', candidate.label ?? '', candidate.id];
+  const elsewhere = isWholeRow && !signs.includes('row') ? 1 : 0;
+  return [elsewhere, gap, against, -speaking, -candidate.missing, candidate.lastSeenOn ?? '', candidate.label ?? '', candidate.id];
 }
 
 function order(one: readonly (number | string)[], other: readonly (number | string)[]): number {

@@ -7,12 +7,14 @@ import { FillingsSection } from '../../../../../features/place/fillings-section.
 import { PlaceActs } from '../../../../../features/place/place-acts.tsx';
 import { PlaceFacts } from '../../../../../features/place/place-facts.tsx';
 import { PlaceTree } from '../../../../../features/place/place-tree.tsx';
+import { RowMapSection } from '../../../../../features/place/row-map-section.tsx';
 import { PhotoSection } from '../../../../../features/photo/photo-section.tsx';
 import { RegimeSection } from '../../../../../features/regime/regime-section.tsx';
 import { nameIn, partnersOf, placesOf } from '../../../../../lib/lists.ts';
 import { pageOf } from '../../../../../lib/page-address.ts';
 import { isAtSite, pathTo } from '../../../../../lib/place-path.ts';
 import { read } from '../../../../../lib/read.ts';
+import { trayNow } from '../../../../../lib/tray-now.ts';
 import { titled } from '../../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../../ui/button-link.tsx';
@@ -27,7 +29,7 @@ export const generateMetadata = titled(({ places }) => places.one);
 
 interface PlacePageProps {
   readonly params: Promise<{ programme: string; id: string }>;
-  readonly searchParams: Promise<{ photos?: string; takeDown?: string }>;
+  readonly searchParams: Promise<{ photos?: string; takeDown?: string; portrait?: string }>;
 }
 
 export default async function PlacePage({ params, searchParams }: PlacePageProps) {
@@ -35,6 +37,7 @@ export default async function PlacePage({ params, searchParams }: PlacePageProps
   const [place, places, partners, { isDesk, today }, { places: said, trace }] = await Promise.all([
     read(apiOf(programme, 'places', id), Place), placesOf(programme), partnersOf(programme), workplaceOf(programme), getMessages(),
   ]);
+  const tray = await trayNow(programme, place);
   const path = pathTo(places, id);
   const here = path.at(-1);
   const within = places.filter((other) => other.id !== id && pathTo(places, other.id).some((step) => step.id === id));
@@ -48,6 +51,7 @@ export default async function PlacePage({ params, searchParams }: PlacePageProps
       <div className="mb-12">
         <PlaceFacts place={place} here={here} partner={place.partnerId && nameIn(partners, place.partnerId)} />
       </div>
+      {tray && <RowMapSection programme={programme} place={place} tray={tray} />}
       {here && here.batches > 0 && <BatchesHere programme={programme} placeId={id} batches={here.batches} />}
       {place.kind !== 'tray' && (
         <Section heading={said.within}>
