@@ -12,6 +12,8 @@ export interface LostPlantSearch {
   readonly taxonId?: string;
   readonly row?: string;
   readonly foliage?: string;
+  /** `row`: a whole row lost its label. */
+  readonly lost?: string;
 }
 
 const namesOf = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([id, name]) => ({ id, name }));

@@ -1,4 +1,4 @@
-import { type LabelCandidate, LabelCandidates } from '@sprigline/contract';
+import { type LabelCandidate, LabelCandidates, Place } from '@sprigline/contract';
 import { getMessages, getTranslations } from 'next-intl/server';
 import { CommonFields } from '../../../../features/bench/common-fields.tsx';
 import { JobForm } from '../../../../features/bench/job-form.tsx';
@@ -6,11 +6,13 @@ import { MixingWarning } from '../../../../features/bench/mixing-warning.tsx';
 import { writeMixture } from '../../../../features/bench/write-job.action.ts';
 import { CandidateCard } from '../../../../features/lost-label/candidate-card.tsx';
 import { LostPlantForm, type LostPlantSearch } from '../../../../features/lost-label/lost-plant-form.tsx';
+import { RowChoice } from '../../../../features/lost-label/row-choice.tsx';
 import { freeLabels } from '../../../../lib/free-labels.ts';
 import { placesOf, taxaOf } from '../../../../lib/lists.ts';
 import { pageOf } from '../../../../lib/page-address.ts';
 import { isInNursery, pathTo, placeChoices } from '../../../../lib/place-path.ts';
 import { read } from '../../../../lib/read.ts';
+import { trayNow } from '../../../../lib/tray-now.ts';
 import { titled } from '../../../../lib/titled.ts';
 import { apiOf, workplaceOf } from '../../../../lib/workplace.ts';
 import { ButtonLink } from '../../../../ui/button-link.tsx';
@@ -38,16 +40,26 @@ export default async function WithoutLabelPage({ params, searchParams }: Without
       <Trail steps={[{ href: pageOf(programme, 'scan'), words: scan.title }]} />
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
       <LostPlantForm asked={asked} places={placeChoices(places)} taxa={taxa} />
+      {asked.placeId && <Rows programme={programme} placeId={asked.placeId} row={rowOf(asked)} />}
       {asked.placeId && <Candidates programme={programme} placeId={asked.placeId} asked={asked} />}
-      {around && <p className="not-on-paper mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams({ ...asked, row: '', placeId: around.id })}`}>{said.around.replace('{place}', around.name)}</ButtonLink></p>}
+      {around && <p className="not-on-paper mt-6"><ButtonLink look="quiet" href={`?${new URLSearchParams({ ...asked, row: '', lost: '', placeId: around.id })}`}>{said.around.replace('{place}', around.name)}</ButtonLink></p>}
     </>
   );
 }
 
 /** What cannot be a row says nothing, as an empty field does. */
-function queryOf({ stage, taxonId, row, foliage }: LostPlantSearch): string {
-  const told = { stage, taxonId, row: /^[1-9]\d?$/.test(row?.trim() ?? '') ? row?.trim() : undefined, foliage };
+const rowOf = ({ row }: LostPlantSearch): number | undefined => (/^[1-9]\d?$/.test(row?.trim() ?? '') ? Number(row) : undefined);
+
+function queryOf(asked: LostPlantSearch): string {
+  const { stage, taxonId, foliage, lost } = asked;
+  const told = { stage, taxonId, row: rowOf(asked)?.toString(), foliage, lost: lost === 'row' ? lost : undefined };
   return String(new URLSearchParams(Object.entries(told).flatMap(([name, value]) => (value ? [[name, value]] : []))));
+}
+
+/** Of a tray, its rows to choose from. */
+async function Rows({ programme, placeId, row }: { programme: string; placeId: string; row: number | undefined }) {
+  const tray = await trayNow(programme, await read(apiOf(programme, 'places', placeId), Place));
+  return tray ? <RowChoice programme={programme} placeId={placeId} tray={tray} row={row} /> : null;
 }
 
 async function Candidates({ programme, placeId, asked }: { programme: string; placeId: string; asked: LostPlantSearch }) {
@@ -55,7 +67,7 @@ async function Candidates({ programme, placeId, asked }: { programme: string; pl
   // Plants of one stage only become one batch.
   const alike = candidates.filter(({ stage, held }) => stage === asked.stage && stage !== 'planted' && !held);
   return (
-    <>
+    <div id="candidates">
       <Section heading={said.candidates}>
         {candidates.length === 0 ? <Empty>{said.none}</Empty> : (
           <ul className="grid gap-3">
@@ -65,7 +77,7 @@ async function Candidates({ programme, placeId, asked }: { programme: string; pl
         {of > candidates.length && <p className="mt-3">{t('more', { n: candidates.length, of })}</p>}
       </Section>
       {candidates.length > 1 && <CannotTell programme={programme} placeId={placeId} alike={alike.slice(0, MIXED_AT_MOST)} />}
-    </>
+    </div>
   );
 }
 
