@@ -24,15 +24,17 @@ export async function drawPhotos(owner, { donorTrees }) {
   const [treeNote] = await owner.log('desk', [{ observedOn: '2026-10-11', saying: { kind: 'noted', donorTreeId, text: `The crown after the cut. ${DRAWN}` } }]);
   await send(owner, { batchId, takenOn: '2026-10-18', noteId: String(noteId) }, tray(2, 9));
   await send(owner, { batchId, takenOn: '2026-11-15', noteId: String(brownId) }, tray(2, 9, [4, 13]));
-  await send(owner, { placeId: place.id, takenOn: '2026-10-18', kind: 'portrait' }, tray(8, 9));
+  const portrait = await send(owner, { placeId: place.id, takenOn: '2026-10-18', kind: 'portrait' }, tray(8, 9));
+  await owner.send('PUT', owner.of(`photos/${portrait}/frame`), { left: 5, top: 7, right: 95, bottom: 93, labelSide: 'top' });
   await send(owner, { donorTreeId, takenOn: '2026-10-11', noteId: String(treeNote), showsWhere: 'no' }, tree(0));
   await send(owner, { donorTreeId, takenOn: '2026-10-11', showsWhere: 'yes' }, tree(1));
 }
 
-/** @param {Client} owner @param {Record<string, string>} told @param {string} drawing */
+/** @param {Client} owner @param {Record<string, string>} told @param {string} drawing @returns {Promise<string>} its id */
 async function send(owner, told, drawing) {
-  const picture = await sharp(Buffer.from(drawing)).jpeg({ quality: 90 }).toBuffer();
-  await owner.send('PUT', owner.of(`photos/${newId()}?${new URLSearchParams(told)}`), picture);
+  const [id, picture] = [newId(), await sharp(Buffer.from(drawing)).jpeg({ quality: 90 }).toBuffer()];
+  await owner.send('PUT', owner.of(`photos/${id}?${new URLSearchParams(told)}`), picture);
+  return id;
 }
 
 /** @param {string} parts @param {string} ground */

@@ -1,5 +1,5 @@
 import 'server-only';
-import { BatchInList, Photo, Place } from '@sprigline/contract';
+import { BatchInList, Photo, type Place } from '@sprigline/contract';
 import { z } from 'zod';
 import { read } from './read.ts';
 import { type TrayRow, trayRows } from './tray-rows.ts';

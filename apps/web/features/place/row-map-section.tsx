@@ -26,10 +26,10 @@ export function RowMapSection({ programme, place, tray: { rows, elsewhere, portr
             <li key={row} className="flex flex-wrap items-center gap-x-3 border-b border-line py-1">
               <strong className="min-w-16">{t('row', { row })}</strong>
               {batches.length === 0 && <span className="text-ink-soft">{said.empty}</span>}
-              {batches.map(({ id, label, donorTree, balance }) => (
+              {batches.map(({ id, label, donorTree, rows: where, balance }) => (
                 <span key={id} className="inline-flex flex-wrap items-center gap-x-2">
                   <Way href={pageOf(programme, 'batches', id) as Route} className="tie-label">{label ?? `…${id.slice(-6)}`}</Way>
-                  <span className="text-sm text-ink-soft">{[donorTree?.label, t('left', { n: balance })].filter(Boolean).join(', ')}</span>
+                  <span className="text-sm text-ink-soft">{[donorTree?.label, t(where?.includes('-') ? 'leftInRows' : 'left', { n: balance, rows: where ?? '' })].filter(Boolean).join(', ')}</span>
                 </span>
               ))}
             </li>
