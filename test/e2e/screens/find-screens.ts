@@ -17,7 +17,7 @@ export async function screensAboutOne(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const [from, route, behind = []] of ABOUT_ONE) {
     const link = await linkTo(page, known.get(from) ?? from, route);
-    known.set(route, withoutQuery(link));
+    known.set(route, link);
     found.push(link, ...behind.map((more) => `${withoutQuery(link)}${more}`));
   }
   return found;

@@ -5,7 +5,7 @@ export const OF_PROGRAMME: readonly string[] = [
   '/readings/compare?season=2025', '/readings/sites', '/readings/donors-at-risk', '/readings/leave-or-call', '/trace', '/reports', '/reports/landowner', '/reports/funder',
   '/reports/handover', '/people', '/people/invite', '/people/phones', '/partners', '/partners/new', '/keys', '/keys/new', '/import', '/settings', '/stick', '/stick/opening', '/more',
   '/work-lists', '/work-lists/new', '/labels', '/labels/printer', '/labels/print', '/requests', '/requests/new', '/plans', '/plans/new', '/workdays', '/workdays/new', '/treatments',
-  '/treatments/new', '/scan', '/scan/many', '/without-label', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds', '/trace/hold',
+  '/treatments/new', '/scan', '/scan/many', '/without-label', '/bench', '/bench/potting?stage=cutting', '/bench/moving', '/bench/mixing', '/bench/planting', '/holds',
 ];
 
 /** What works without a signal; one page, whose screens stand behind the #. */
@@ -21,6 +21,8 @@ export const ABOUT_ONE: ReadonlyArray<readonly [from: string, route: string, beh
   ['/batches/[id]', '/batches/[id]/entries/[entryId]/mend'],
   ['/batches/[id]/entries/[entryId]/mend', '/batches/[id]/entries/[entryId]/withdraw'],
   ['/batches/[id]', '/stickings/[id]'],
+  ['/batches/[id]', '/trace'],
+  ['/trace', '/trace/hold'],
   ['/bench', '/bench/[job]'],
   ['/donor-trees', '/donor-trees/[id]', ['/clone', '/edit', '/exact-place', '/sighting']],
   ['/stands', '/stands/[id]', ['/edit', '/exact-place']],
