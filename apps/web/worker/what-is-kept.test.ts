@@ -17,6 +17,11 @@ test.each([
   expect(keptFor(at(path), method, kept)).toBe(answer);
 });
 
+test('without a signal a printed list leads to a walk along its lines', () => {
+  for (const page of ['', '/type']) expect(fieldFallback(at(`/programmes/harrowdale/work-lists/abc${page}`), '/field')).toBe('https://nursery.example/field#/harrowdale/list/abc');
+  for (const page of ['', '/new', '/abc/pdf']) expect(fieldFallback(at(`/programmes/harrowdale/work-lists${page}`), '/field')).toBe('https://nursery.example/field');
+});
+
 test('without a signal a round leads to the same round, anything else to what is on the phone', () => {
   expect(fieldFallback(at('/programmes/harrowdale/places/abc/round'), '/field')).toBe('https://nursery.example/field#/harrowdale/round/abc');
   expect(fieldFallback(at('/programmes/harrowdale/places/abc'), '/field')).toBe('https://nursery.example/field');

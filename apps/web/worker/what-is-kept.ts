@@ -11,8 +11,12 @@ export function keptFor({ origin, pathname }: URL, method: string, kept: Kept): 
   return kept.assets.includes(pathname) ? pathname : undefined;
 }
 
-/** Where a page that cannot be had without a signal leads: a round to the same round, anything else to what is on the phone. */
+/**
+ * Where a page that cannot be had without a signal leads: a round to the same round, a printed list, by its code,
+ * to a walk along its lines, anything else to what is on the phone.
+ */
 export function fieldFallback({ origin, pathname }: URL, shell: string): string {
-  const [, programme, placeId] = /^\/programmes\/([^/]+)\/places\/([^/]+)\/round$/.exec(pathname) ?? [];
-  return `${origin}${shell}${programme ? `#/${programme}/round/${placeId}` : ''}`;
+  const [, programme, noun, id] = /^\/programmes\/([^/]+)\/(places|work-lists)\/([^/]+)(?:\/(?:round|type))?$/.exec(pathname) ?? [];
+  const isPage = noun === 'places' && !pathname.endsWith('/round');
+  return `${origin}${shell}${programme && id !== 'new' && !isPage ? `#/${programme}/${noun === 'places' ? 'round' : 'list'}/${id}` : ''}`;
 }

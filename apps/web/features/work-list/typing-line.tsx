@@ -31,7 +31,7 @@ export function TypingLine({ programme, line, fields, state }: TypingLineProps) 
   const wrong = line.typed === null ? state.refused[line.number] : undefined;
   const errorId = `line-${line.number}-error`;
   return (
-    <li id={`line-${line.number}`} className={`border-b border-line py-3 ${wrong ? 'border-l-4 border-l-rust pl-3' : ''}`}>
+    <li id={`line-${line.number}`} tabIndex={-1} className={`scroll-mt-4 border-b border-line py-3 ${wrong ? 'border-l-4 border-l-rust pl-3' : ''}`}>
       <div className="flex flex-wrap items-baseline gap-x-3 gap-y-1">
         <span className="w-8 text-right text-lg font-semibold tabular-nums"><span className="sr-only">{t('type.line', { n: line.number })}</span><span aria-hidden>{line.number}</span></span>
         <Tag href={pageOf(programme, 'batches', line.batchId)}>{line.label}</Tag>

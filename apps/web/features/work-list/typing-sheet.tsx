@@ -34,7 +34,7 @@ export function TypingSheet({ programme, keptAs, action, lines, ...head }: Typin
     const labels = Object.fromEntries(names.map((name) => [name, t(`fields.${name}`)]));
     return { turn: state.turn, values: state.values, problem: state.problem, words: state.words, labels, errors: fieldErrors(state.problem, labels, { needsAnAnswer: ui('needsAnAnswer'), mustBeANumber: ui('mustBeANumber') }) };
   }, [state, t, ui]);
-  const left = lines.filter(({ typed, number }) => typed === null && state.refused[number] !== undefined).length;
+  const left = lines.filter(({ typed, number }) => typed === null && state.refused[number] !== undefined);
 
   return (
     <FormContext value={talk}>
@@ -53,7 +53,12 @@ export function TypingSheet({ programme, keptAs, action, lines, ...head }: Typin
           {lines.map((line) => <TypingLine key={line.number} programme={programme} line={line} fields={typedFields(head.kind)} state={state} />)}
         </ol>
         <div role="status" className="font-semibold empty:hidden">
-          {state.taken !== undefined ? t('saved', { n: state.taken, left }) : state.problem ? null : state.words}
+          {state.taken !== undefined ? t('saved', { n: state.taken, left: left.length }) : state.problem ? null : state.words}
+          {left.length > 0 && (
+            <ul className="flex flex-wrap gap-x-4">
+              {left.map(({ number, label }) => <li key={number}><a href={`#line-${number}`} className="inline-flex min-h-11 items-center underline">{t('toLine', { n: number, label })}</a></li>)}
+            </ul>
+          )}
         </div>
         <div data-saves tabIndex={-1} className="w-fit"><SendButton>{t('send')}</SendButton></div>
       </form>
