@@ -75,3 +75,16 @@ test('what labels lead to is taken along: batches with their walk, donor trees a
   const { body: walk } = (await desk.get(`places/${place.bench}/pack`)) as { body: PlacePack };
   expect(walk.labels.filter((label) => label.batchId === batchId).map(({ code }) => code)).toEqual(['FIRST-1', 'LATER-1']);
 });
+
+test('of a mixed batch, too, a phone comes to the same books, also when some of it go on from there', async () => {
+  const [one, other, mixture, potted] = [await desk.stick(20, { placeId: place.trays[2] }), await desk.stick(15, { placeId: place.trays[2], bundleId: place.bundles[1] }), newId(), newId()];
+  await desk.write([desk.entry('2026-02-01', { kind: 'mixed', toBatchId: mixture, placeId: place.trays[2], parts: [{ batchId: one.batchId, n: 6 }, { batchId: other.batchId, n: 4 }] })]);
+  const told = await desk.write([desk.entry('2026-03-01', { kind: 'potted', batchId: mixture, n: 3, toBatchId: potted, placeId: place.bench, label: 'MIXED-P' })], { door: 'outbox' });
+  expect(told).toMatchObject([{ status: 'written', flags: [] }]);
+  const { body } = (await desk.get(`places/${place.house}/pack`)) as { body: PlacePack };
+  const balances = new Map(body.round.stops.flatMap((stop) => stop.batches.map((batch) => [batch.id, batch.balance])));
+  for (const [id, n] of [[mixture, 7], [potted, 3], [one.batchId, 14], [other.batchId, 11]] as const) {
+    const books = body.books.find(({ batch }) => batch.id === id);
+    expect([balances.get(id), books && replay(books.batch as BatchIdentity, books.entries as unknown as Entry[]).balance]).toEqual([n, n]);
+  }
+});

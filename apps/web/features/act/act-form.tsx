@@ -13,6 +13,8 @@ import { type Act, asks, entryOf, type Slip, slipIn, type Told, type When } from
 import { type BatchHere, labelsHere } from '../../lib/phone/batch-here.ts';
 import { BooksLine } from './books-line.tsx';
 import { booksOfHere } from './books-of-here.ts';
+import { JoinChoice } from './join-choice.tsx';
+import { joinable } from './joinable.ts';
 import { NumberBox } from './number-box.tsx';
 import { PlaceChoice } from './place-choice.tsx';
 import { TypedWords } from './typed-words.tsx';
@@ -66,7 +68,7 @@ export function ActForm({ act, batch, found, when, label, keep, back }: ActFormP
       )}
       {asks(act, 'all') && <Tick words={t('all')} isOn={told.all === true} turn={(all) => tell({ all })} />}
       {asks(act, 'leavesNone') && <Tick words={t('leavesNone')} isOn={told.leavesNone === true} turn={(leavesNone) => tell({ leavesNone })} />}
-      <ActWords act={act} told={told} found={found} tell={tell} />
+      <ActWords act={act} batch={batch} told={told} found={found} tell={tell} />
       {act === 'note' && <PhotoPicker photos={photos} change={setPhotos} />}
       {!wrong && act !== 'note' && <BooksLine {...booksOfHere(batch, found, ids.entryId, entry)} entryId={ids.entryId} />}
       {act !== 'note' && <Caution>{t(`cautions.${act}`)}</Caution>}
@@ -80,14 +82,21 @@ export function ActForm({ act, batch, found, when, label, keep, back }: ActFormP
 }
 
 /** What is chosen or written, besides how many. */
-function ActWords({ act, told, found: { pack, last }, tell }: { act: Act; told: Told; found: FieldPackNow; tell: (more: Told) => void }) {
+function ActWords({ act, batch, told, found, tell }: { act: Act; batch: BatchHere; told: Told; found: FieldPackNow; tell: (more: Told) => void }) {
   const t = useTranslations('act');
+  const { pack, last } = found;
+  // A batch of their own is told of; one that they join has all that already.
+  const isOwn = told.joinId === undefined && !told.all;
+  const isTray = pack.places.find(({ id }) => id === told.placeId)?.kind === 'tray';
   return (
     <>
-      {asks(act, 'place') && <PlaceChoice legend={t('where')} places={pack.places} act={act} last={last.placeId} chosen={told.placeId} choose={(placeId) => tell({ placeId })} />}
-      {asks(act, 'container') && <TypedWords label={t('container')} isOptional value={told.container} change={(container) => tell({ container })} last={last.container} />}
-      {asks(act, 'medium') && <TypedWords label={t('medium')} isOptional value={told.medium} change={(medium) => tell({ medium })} last={last.medium} />}
-      {asks(act, 'label') && !told.all && <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />}
+      {asks(act, 'place') && <PlaceChoice legend={t('where')} places={pack.places} act={act} last={last.placeId} chosen={told.placeId} choose={(placeId) => tell({ placeId, joinId: undefined, rows: undefined })} />}
+      {!told.all && <JoinChoice joinable={joinable(act, batch, told.placeId, found)} chosen={told.joinId} choose={(joinId) => tell({ joinId })} />}
+      {asks(act, 'rows') && isOwn && isTray && <TypedWords label={t('rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />}
+      {asks(act, 'positions') && <TypedWords label={t('positions')} isOptional value={told.positions} change={(positions) => tell({ positions })} />}
+      {asks(act, 'container') && isOwn && <TypedWords label={t('container')} isOptional value={told.container} change={(container) => tell({ container })} last={last.container} />}
+      {asks(act, 'medium') && isOwn && <TypedWords label={t('medium')} isOptional value={told.medium} change={(medium) => tell({ medium })} last={last.medium} />}
+      {asks(act, 'label') && isOwn && <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />}
       {asks(act, 'reason') && <TypedWords label={t('reason')} value={told.reason} change={(reason) => tell({ reason })} last={last.reason} />}
       {asks(act, 'text') && <TypedWords label={t('text')} isLong value={told.text} change={(text) => tell({ text })} />}
     </>

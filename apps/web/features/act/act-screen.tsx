@@ -37,7 +37,7 @@ export function ActScreen({ programme, walkId, batchId, label }: ActScreenProps)
   const field = useTranslations('field');
   const found = useFieldPack({ programme, walkId });
   if (found === undefined) return <p role="status">{field('opening')}</p>;
-  const batch = found === 'unknown' || !found.walk ? undefined : batchesHere(found.walk, found.pack.places, found.entries).find(({ id }) => id === batchId);
+  const batch = found === 'unknown' || !found.walk ? undefined : batchesHere(found.walk, found.pack.places, found.entries, found.walks).find(({ id }) => id === batchId);
   if (found === 'unknown' || !batch) return <NotHere backHref={walkHref(programme, found === 'unknown' ? undefined : found.walk)} />;
   return <ActOnBatch key={batchId} programme={programme} found={found} batch={batch} label={label} />;
 }

@@ -16,13 +16,13 @@ const MOVING: readonly Act[] = ['lift', 'pot', 'plant', 'move'];
 /** What fits the stage, the likeliest first. Held plants stay where they are until they are released at the desk. */
 export const actsFor = (stage: Stage, isHeld: boolean): readonly Act[] => BY_STAGE[stage].filter((act) => !(isHeld && MOVING.includes(act)));
 
-export type Part = 'n' | 'all' | 'place' | 'container' | 'medium' | 'label' | 'leavesNone' | 'reason' | 'text';
+export type Part = 'n' | 'all' | 'place' | 'rows' | 'positions' | 'container' | 'medium' | 'label' | 'leavesNone' | 'reason' | 'text';
 
 const PARTS: Readonly<Record<Act, readonly Part[]>> = {
-  pot: ['n', 'leavesNone', 'place', 'container', 'medium', 'label'],
-  lift: ['n', 'leavesNone', 'place', 'container', 'medium', 'label'],
-  plant: ['n', 'leavesNone', 'place', 'label'],
-  move: ['n', 'all', 'place', 'label'],
+  pot: ['n', 'leavesNone', 'place', 'rows', 'container', 'medium', 'label'],
+  lift: ['n', 'leavesNone', 'place', 'rows', 'container', 'medium', 'label'],
+  plant: ['n', 'leavesNone', 'place', 'positions', 'label'],
+  move: ['n', 'all', 'place', 'rows', 'label'],
   call: ['n'],
   throwOut: ['n', 'reason'],
   note: ['text'],
@@ -37,6 +37,12 @@ export interface Told {
   /** The whole batch goes, however many that is. */
   readonly all?: boolean | undefined;
   readonly placeId?: string | undefined;
+  /** A batch that stands there and that they join; nothing: they become one of their own. */
+  readonly joinId?: string | undefined;
+  /** Rows of the tray that they go into. */
+  readonly rows?: string | undefined;
+  /** On the plot, with commas between them. */
+  readonly positions?: string | undefined;
   readonly container?: string | undefined;
   readonly medium?: string | undefined;
   readonly label?: string | undefined;
@@ -45,7 +51,7 @@ export interface Told {
   readonly text?: string | undefined;
 }
 
-export type Slip = 'howMany' | 'where' | 'samePlace' | 'why' | 'text' | 'label' | 'labelTaken';
+export type Slip = 'howMany' | 'where' | 'samePlace' | 'why' | 'text' | 'rows' | 'positions' | 'label' | 'labelTaken';
 
 /**
  * What is missing or wrong before it is kept. How many are there is no question of it: what was done was done.
@@ -60,8 +66,19 @@ export function slipIn(act: Act, told: Told, placeId: string, labels: ReadonlySe
   if (isWhole && told.placeId === placeId) return 'samePlace';
   if (asks(act, 'reason') && blank(told.reason)) return 'why';
   if (asks(act, 'text') && blank(told.text)) return 'text';
-  return isWhole ? undefined : labelSlip(told.label, labels);
+  if (isWhole) return undefined;
+  if (asks(act, 'positions') && positionsIn(told.positions).length > (told.n ?? 0)) return 'positions';
+  // Whom they join has its rows and its label.
+  if (told.joinId !== undefined) return undefined;
+  if (asks(act, 'rows') && !areRows(told.rows)) return 'rows';
+  return asks(act, 'label') ? labelSlip(told.label, labels) : undefined;
 }
+
+/** As the contract has it, "3" or "3-5"; blank is not told. */
+export const areRows = (rows: string | undefined): boolean => blank(rows) || /^[1-9]\d?(-[1-9]\d?)?$/.test(rows?.trim() ?? '');
+
+/** "r1 c1, r1 c2": each of them. */
+const positionsIn = (typed: string | undefined): string[] => (typed ?? '').split(/[,;\n]/).map((one) => one.trim()).filter((one) => one !== '');
 
 /** Of a label that was typed: one of our codes with a wrong character in it, or one that is on something else. Without one nothing is wrong. */
 export function labelSlip(label: string | undefined, labels: ReadonlySet<string>): 'label' | 'labelTaken' | undefined {
@@ -107,17 +124,22 @@ export function entryAt(id: string, { day, seenBy, workdayId }: When, { minute, 
 }
 
 const KIND = { lift: 'lifted', pot: 'potted', plant: 'planted' } as const;
+export const STAGE_AFTER = { lift: 'liner', pot: 'potted', plant: 'planted' } as const;
 
-function sayingOf(act: Act, batchId: string, told: Told, toBatchId: string): EntryToSend['saying'] {
-  const { n = 0, all, placeId = '', leavesNone, reason = '', text = '' } = told;
-  const anew = { ...written('label', told.label && keptLabel(told.label)), ...written('container', told.container), ...written('medium', told.medium) };
+function sayingOf(act: Act, batchId: string, told: Told, newBatchId: string): EntryToSend['saying'] {
+  const { n = 0, all, placeId = '', joinId, leavesNone, reason = '', text = '' } = told;
+  const toBatchId = joinId ?? newBatchId;
+  const positions = positionsIn(told.positions);
+  const { label, rows, container, medium } = joinId === undefined ? told : {};
+  const called = { ...written('label', label && keptLabel(label)), ...written('rows', rows) };
+  const anew = { ...called, ...written('container', container), ...written('medium', medium) };
   switch (act) {
     case 'lift': case 'pot':
       return { kind: KIND[act], batchId, n, toBatchId, placeId, ...anew, ...(leavesNone ? { leavesNone } : {}) };
     case 'plant':
-      return { kind: 'planted', batchId, n, toBatchId, placeId, ...written('label', anew.label), ...(leavesNone ? { leavesNone } : {}) };
+      return { kind: 'planted', batchId, n, toBatchId, placeId, ...written('label', anew.label), ...(positions.length > 0 ? { positions } : {}), ...(leavesNone ? { leavesNone } : {}) };
     case 'move':
-      return all ? { kind: 'moved', batchId, placeId } : { kind: 'moved', batchId, n, toBatchId, placeId, ...written('label', anew.label) };
+      return all ? { kind: 'moved', batchId, placeId } : { kind: 'moved', batchId, n, toBatchId, placeId, ...called };
     case 'call':
       return { kind: 'called', batchId, n };
     case 'throwOut':

@@ -9,7 +9,7 @@ import type { FieldPackNow } from './use-field-pack.ts';
  * @param entryId the entry whose effect is asked for: it is left out of `before`
  * @param also an entry that is being told and was not kept yet
  */
-export function booksOfHere({ books, isHeld }: BatchHere, { entries, today }: FieldPackNow, entryId?: string, also?: EntryToSend): { readonly ahead: BooksAhead | undefined; readonly isHeld: boolean } {
+export function booksOfHere({ books, isHeld }: BatchHere, { entries, today }: Pick<FieldPackNow, 'entries' | 'today'>, entryId?: string, also?: EntryToSend): { readonly ahead: BooksAhead | undefined; readonly isHeld: boolean } {
   const told = also ? [...entries.filter(({ id }) => id !== also.id), also] : entries;
   const ahead = books && booksAhead(books, told, new Set(entryId === undefined ? [] : [entryId]), today);
   // A place or a donor tree can be held as well, of which the books of a batch know nothing.

@@ -13,7 +13,7 @@ export function NewHere({ programme, walkId }: { programme: string; walkId: stri
   const t = useTranslations('act');
   const found = useFieldPack({ programme, walkId });
   if (typeof found !== 'object' || !found.walk) return null;
-  const batches = batchesHere(found.walk, found.pack.places, found.entries).filter(({ isNew }) => isNew);
+  const batches = batchesHere(found.walk, found.pack.places, found.entries, found.walks).filter(({ isNew }) => isNew);
   return (
     <>
       {batches.length > 0 && (

@@ -57,9 +57,9 @@ export function StickLine({ found, label, keep }: StickLineProps) {
       <Keypad name={t('stick.keypad', { field: t(`stick.${active}`) })} press={press} />
       {tooMany > 0 && <p role="status"><Flag tone="look">{t('stick.more', { n: tooMany })}</Flag></p>}
       {(told.damaged ?? 0) > 0 && <TypedWords label={t('stick.how')} value={told.how} change={(how) => tell({ how })} />}
-      <TypedWords label={t('stick.rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />
+      <TypedWords label={t('rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />
       <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />
-      {slip && <p role="alert" className="font-semibold text-rust">{slip === 'label' || slip === 'labelTaken' ? t(`slips.${slip}`) : t(`stick.slips.${slip}`)}</p>}
+      {slip && <p role="alert" className="font-semibold text-rust">{slip === 'label' || slip === 'labelTaken' || slip === 'rows' ? t(`slips.${slip}`) : t(`stick.slips.${slip}`)}</p>}
       <div className="sticky bottom-0 -mx-4 flex border-t border-line bg-paper px-4 py-2">
         <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(told, ids))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
       </div>

@@ -2,7 +2,7 @@ import { keptLabel } from '@sprigline/domain';
 import type { PackedBundle } from '@sprigline/contract';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import type { OwnItem } from '../../lib/phone/use-own.ts';
-import { labelSlip } from './act.ts';
+import { areRows, labelSlip } from './act.ts';
 import type { Choosable } from '../../ui/form/narrowed.ts';
 
 export type StickNumber = 'n' | 'damaged' | 'stripped';
@@ -22,8 +22,6 @@ export interface StickTold {
 
 export type StickSlip = 'bundle' | 'where' | 'howMany' | 'rows' | 'damagedAbove' | 'how' | 'strippedAbove' | 'label' | 'labelTaken';
 
-/** As the contract has it: "3" or "3-5". */
-const ROWS = /^[1-9]\d?(-[1-9]\d?)?$/;
 const trimmed = (words: string | undefined): string => (words ?? '').trim();
 
 /** What is missing or wrong before it is kept. More than the bundle had is no slip: the bundle may have been miscounted. */
@@ -31,7 +29,7 @@ export function stickSlip({ bundleId, placeId, rows, n = 0, damaged = 0, how, st
   if (bundleId === undefined) return 'bundle';
   if (placeId === undefined) return 'where';
   if (n <= 0) return 'howMany';
-  if (trimmed(rows) !== '' && !ROWS.test(trimmed(rows))) return 'rows';
+  if (!areRows(rows)) return 'rows';
   if (damaged > n) return 'damagedAbove';
   if (damaged > 0 && trimmed(how) === '') return 'how';
   if (stripped > n) return 'strippedAbove';

@@ -6,7 +6,7 @@ import { authorHere } from '../../lib/phone/device.ts';
 import { type LastUsed, lastUsed } from '../../lib/phone/last-used.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
-import { packOf, packProgramme, walkOf } from '../../lib/phone/packing.ts';
+import { allPacked, packProgramme } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { type OwnItem, standing, useOwn } from '../../lib/phone/use-own.ts';
 
@@ -17,6 +17,8 @@ export interface FieldPack {
   readonly pack: KeptPack;
   /** The walk that one came from. */
   readonly walk: KeptWalk | undefined;
+  /** All that are packed of the programme. */
+  readonly walks: readonly KeptWalk[];
   readonly author: Author;
   readonly last: LastUsed;
   readonly today: string;
@@ -47,9 +49,12 @@ export function useFieldPack({ programme, walkId, isFresh = false }: Asked): Fie
     const find = async (): Promise<FieldPack | 'unknown'> => {
       const store = await theStore();
       if (isFresh && navigator.onLine) await packProgramme(store, askFrom(store), { programme, now: Date.now(), patienceMs: PATIENCE_MS });
-      const [pack, walk, last] = await Promise.all([packOf(store, programme), walkId === undefined ? undefined : walkOf(store, { programme, id: walkId }), lastUsed(store, programme)]);
+      const [packed, last] = await Promise.all([allPacked(store), lastUsed(store, programme)]);
+      const pack = packed.packs.find((one) => one.programme.handle === programme);
+      const walks = packed.walks.filter((one) => one.programme === programme);
+      const walk = walks.find(({ id }) => id === walkId);
       if (!pack || (walkId !== undefined && !walk)) return 'unknown';
-      return { pack, walk, last, author: await authorHere(store, programme), today: today(pack.programme.zone) };
+      return { pack, walk, walks, last, author: await authorHere(store, programme), today: today(pack.programme.zone) };
     };
     find().then((one) => isGone || setFound(one), () => isGone || setFound('unknown'));
     return () => void (isGone = true);

@@ -36,7 +36,7 @@ export function foundHere(typed: string, { pack, walks, own }: Here, walkId: str
   const claim = claimsHere(own).find((one) => isIt(one.code));
   for (const walk of ordered) {
     const labelled = claim?.on.batchId ?? walk.labels?.find((one) => isIt(one.code))?.batchId;
-    const batch = batchesIn(walk, { pack, own }).find(({ id, label }) => id === labelled || (labelled === undefined && isIt(label)));
+    const batch = batchesIn(walk, { pack, walks, own }).find(({ id, label }) => id === labelled || (labelled === undefined && isIt(label)));
     if (batch) return { is: 'batch', label: batch.label, walk, batchId: batch.id };
   }
   const packed = pack.labels?.find((one) => isIt(one.code));
@@ -50,8 +50,8 @@ export function foundHere(typed: string, { pack, walks, own }: Here, walkId: str
 }
 
 /** Packed batches of a walk, and those begun here since. */
-export const batchesIn = (walk: KeptWalk, { pack, own }: Pick<Here, 'pack' | 'own'>) =>
-  batchesHere(walk, pack.places, standing(own));
+export const batchesIn = (walk: KeptWalk, { pack, walks, own }: Here) =>
+  batchesHere(walk, pack.places, standing(own), walks);
 
 /** A place that was packed is walked; a tray lies on a walk, and where one batch stands alone in it, that one is meant. */
 function wayTo(placeId: string, walks: readonly KeptWalk[]): { walk: KeptWalk | undefined; batchId: string | undefined } {

@@ -18,17 +18,28 @@ export interface BatchHere {
   readonly books: PackedBooks | undefined;
 }
 
-/** What is packed of a walk, and what was begun here of its plants or in its places; the new ones last. */
-export function batchesHere(walk: KeptWalk, places: Pack['places'], own: readonly EntryToSend[]): BatchHere[] {
+/**
+ * What is packed of a walk, and what was begun here of its plants or in its places; the new ones last.
+ *
+ * @param walks all that are packed: what is joined on another walk is no new batch
+ */
+export function batchesHere(walk: KeptWalk, places: Pack['places'], own: readonly EntryToSend[], walks: readonly KeptWalk[]): BatchHere[] {
   const packed = walk.round.stops.flatMap(({ place, batches }) => batches.map((batch) => packedBatch(batch, place, walk)));
   const byId = new Map(packed.map((batch) => [batch.id, batch]));
-  const known = [...walk.books.map(({ batch }) => batch), ...packed.filter(({ books }) => !books).map(({ id, stage, placeId }) => ({ id, stage, openingEntryId: '', openingPlaceId: placeId }))];
+  const known = [walk, ...walks.filter(({ id }) => id !== walk.id)].flatMap(identitiesIn);
   const names = new Map(places.map(({ id, name }) => [id, name]));
   for (const opened of openedHere(own, known)) {
-    if (opened.fromBatchId === undefined && !liesIn(opened.batch.openingPlaceId, walk.id, places)) continue;
+    if (!byId.has(opened.fromBatchId ?? '') && !liesIn(opened.batch.openingPlaceId, walk.id, places)) continue;
     byId.set(opened.batch.id, newBatch(opened, byId.get(opened.fromBatchId ?? ''), names));
   }
   return [...byId.values()];
+}
+
+/** Beyond the first few hundred a walk has no books, and it is not known of which sticking they are. */
+function identitiesIn({ books, round }: KeptWalk): PackedBooks['batch'][] {
+  const withBooks = new Set(books.map(({ batch }) => batch.id));
+  const without = round.stops.flatMap(({ place, batches }) => batches.filter(({ id }) => !withBooks.has(id)).map(({ id, stage }) => ({ id, stage, openingEntryId: '', openingPlaceId: place.id })));
+  return [...books.map(({ batch }) => batch), ...without];
 }
 
 function packedBatch({ id, label, stage, donorTree, taxon, stand, held }: BatchOnRound, place: { id: string; name: string }, walk: KeptWalk): BatchHere {
