@@ -9,7 +9,7 @@ export const OF_PROGRAMME: readonly string[] = [
 ];
 
 /** What works without a signal; one page, whose screens stand behind the #. */
-export const IN_FIELD: readonly string[] = ['/field', '/field#/harrowdale/pack', '/field#/harrowdale/trip', '/field#/harrowdale/stick', '/field#/outbox'];
+export const IN_FIELD: readonly string[] = ['/field', '/field#/harrowdale/pack', '/field#/harrowdale/trip', '/field#/harrowdale/stick', '/field#/harrowdale/scan', '/field#/harrowdale/claim/K58Y9J69', '/field#/outbox'];
 
 /** Screens of a person, whatever the programme. */
 export const OF_PERSON: readonly string[] = ['/programmes', '/programmes/new', '/account', '/l', '/problems/label/mistyped'];
