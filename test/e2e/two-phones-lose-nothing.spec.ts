@@ -1,54 +1,12 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type BrowserContext, chromium, expect, type Page, test } from '@playwright/test';
-import config from '../playwright.config.ts';
+import { expect, test } from '@playwright/test';
 import { demoUrl, HARROWDALE, signIn } from './product/people.ts';
+import { dies, packs, type Phone, phone, storedOn, thrownAway } from './product/phone.ts';
 
 /** So many batches each person counts without a signal. */
 const BATCHES = 12;
 const PLACE = 'Frame 1';
 /** Of a hundred replies, so many are lost after the server has written. */
 const LOST_OF_100 = 30;
-
-/** A phone of its own: what lies on it outlives its browser. */
-interface Phone {
-  readonly folder: string;
-  context: BrowserContext;
-  page: Page;
-}
-
-async function phone(folder = mkdtempSync(join(tmpdir(), 'sprigline-phone-'))): Promise<Phone> {
-  const context = await chromium.launchPersistentContext(folder, { ...config.use?.launchOptions, viewport: { width: 360, height: 740 }, hasTouch: true });
-  return { folder, context, page: context.pages()[0] ?? (await context.newPage()) };
-}
-
-/** As when the battery dies: no page is asked, and nothing is written that was not. */
-async function dies({ folder, context }: Phone): Promise<Phone> {
-  for (const pid of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
-    if (commandOf(pid).includes(`user-data-dir=${folder}`)) process.kill(Number(pid), 'SIGKILL');
-  }
-  await context.close().catch(() => undefined);
-  return phone(folder);
-}
-
-/** Nothing for a process that has just ended. */
-function commandOf(pid: string): string {
-  try {
-    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
-  } catch {
-    return '';
-  }
-}
-
-async function packs({ page, context }: Phone, who: 'volunteer' | 'coordinator'): Promise<void> {
-  await signIn(page, who);
-  await page.goto(`${demoUrl()}/field#/harrowdale/pack`);
-  await page.getByRole('button', { name: `Pack ${PLACE}` }).click();
-  await expect(page.getByText('packed just now').first()).toBeVisible();
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await context.setOffline(true);
-}
 
 /** Counts batch after batch, from the first one without an answer on. @param alive of each */
 async function counts({ page }: Phone, n: number, alive: string): Promise<void> {
@@ -68,23 +26,8 @@ async function counts({ page }: Phone, n: number, alive: string): Promise<void> 
 
 interface Kept {
   readonly id: string;
-  readonly batchId: string;
-  readonly alive: number;
+  readonly work: { readonly entry: { readonly saying: { readonly batchId: string; readonly alive: number } } };
 }
-
-/** What lies on the phone and is not known to be at the server. */
-const onlyOn = ({ page }: Phone): Promise<Kept[]> =>
-  page.evaluate(
-    () =>
-      new Promise<Kept[]>((resolve, reject) => {
-        const opening = indexedDB.open('sprigline');
-        opening.onerror = () => reject(new Error('no store'));
-        opening.onsuccess = () => {
-          const all = opening.result.transaction('outbox').objectStore('outbox').getAll() as IDBRequest<{ id: string; work: { entry: { saying: { batchId: string; alive: number } } } }[]>;
-          all.onsuccess = () => resolve(all.result.map(({ id, work }) => ({ id, batchId: work.entry.saying.batchId, alive: work.entry.saying.alive })));
-        };
-      }),
-  );
 
 /**
  * Comes back into a weak signal: some replies are lost on the way, in an order that is the same in every run.
@@ -119,14 +62,16 @@ test('two people count the same trees without a signal, a phone dies, replies ar
   const second = await phone();
   let first = await phone();
   try {
-    await packs(first, 'volunteer');
-    await packs(second, 'coordinator');
+    await signIn(first.page, 'volunteer');
+    await signIn(second.page, 'coordinator');
+    await packs(first, PLACE);
+    await packs(second, PLACE);
     await counts(first, BATCHES / 2, '3');
     await counts(second, BATCHES, '2');
     first = await dies(first);
     await first.context.setOffline(true);
     await counts(first, BATCHES / 2, '3');
-    const kept = [...(await onlyOn(first)), ...(await onlyOn(second))];
+    const kept = [...(await storedOn<Kept>(first, 'outbox')), ...(await storedOn<Kept>(second, 'outbox'))];
     expect(new Set(kept.map(({ id }) => id)).size).toBe(2 * BATCHES);
 
     // Whoever logged last comes home first.
@@ -134,12 +79,11 @@ test('two people count the same trees without a signal, a phone dies, replies ar
     // A phone that died may have forgotten who was signed in; what was told on it, it has not.
     expect(await comesBack(first, 'volunteer')).toBeGreaterThan(0);
 
-    for (const { id, batchId, alive } of kept) {
+    for (const { id, work: { entry: { saying: { batchId, alive } } } } of kept) {
       const batch = (await (await second.context.request.get(`${demoUrl()}/api/v1${HARROWDALE}/batches/${batchId}`)).json()) as { history: { id: string; said: { alive: number } }[] };
       expect(batch.history.filter((entry) => entry.id === id).map(({ said }) => said.alive)).toEqual([alive]);
     }
   } finally {
-    await Promise.all([first, second].map(({ context }) => context.close().catch(() => undefined)));
-    for (const { folder } of [first, second]) rmSync(folder, { recursive: true, force: true });
+    await Promise.all([first, second].map(thrownAway));
   }
 });
