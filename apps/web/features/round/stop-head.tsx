@@ -55,7 +55,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
       </div>
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
-          {isTray ? <button type="button" onClick={openTray} className="inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
+          {isTray ? <button type="button" onClick={openTray} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
           <span className="block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount
