@@ -6,9 +6,10 @@ import { Flag } from '../../ui/flag.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import { batchesHere } from '../../lib/phone/batch-here.ts';
 import { booksOfHere } from './books-of-here.ts';
+import { RowHere } from './row-here.tsx';
 import { useFieldPack } from './use-field-pack.ts';
 
-/** Under a walk: what began on this phone and is in no pack yet, ready for more; and a note on the place. */
+/** Under a walk: what began on this phone and is in no pack yet, ready for more; a row that lost its label; and a note on the place. */
 export function NewHere({ programme, walkId }: { programme: string; walkId: string }) {
   const t = useTranslations('act');
   const found = useFieldPack({ programme, walkId });
@@ -34,6 +35,7 @@ export function NewHere({ programme, walkId }: { programme: string; walkId: stri
           </ul>
         </section>
       )}
+      <RowHere programme={programme} walkId={walkId} found={found} />
       <p className="mt-6"><a href={fieldAddress(programme, 'note', walkId)} className="inline-flex min-h-14 items-center underline">{t('placeNote.go')}</a></p>
     </>
   );

@@ -87,7 +87,7 @@ function StickingNight({ programme, label, found }: { programme: string; label: 
       <Choose label={t('stick.recipe')} value={recipe} choose={setRecipe} none={t('stick.noRecipe')} choices={recipes.map(({ versionId, name, version }) => ({ value: versionId, words: t('stick.recipeName', { name, version }) }))} />
       {bundles.length > 0 && <StickLine key={line} found={found} label={line === 0 ? label : undefined} keep={keep} />}
       <Caution>{t('stick.caution')}</Caution>
-      <StuckHere found={found} undo={(entry, about) => void write(entry, about, true)} />
+      <StuckHere programme={programme} found={found} undo={(entry, about) => void write(entry, about, true)} />
     </div>
   );
 }

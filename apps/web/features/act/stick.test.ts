@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { newId } from '../../lib/new-id.ts';
 import type { OwnItem } from '../../lib/phone/use-own.ts';
-import { bundleChoices, leftOf, stickSlip, type StickTold, stuckSaid } from './stick.ts';
+import { bundleChoices, leftOf, stickSlip, type StickTold, stuckHere, stuckSaid, traysStuck } from './stick.ts';
 
 const [bundleId, placeId, batchId, stickingId, recipe] = [newId(), newId(), newId(), newId(), newId()];
 const ids = { batchId, stickingId };
@@ -54,4 +54,14 @@ test('what is left of a bundle knows what was stuck here since, once', () => {
   const left = leftOf(bundles, own, 1_000);
   expect([...left]).toEqual([['b1', 25], ['b2', 0]]);
   expect(bundleChoices(bundles.toReversed(), left, (_, n) => `${n} left`)).toEqual([{ id: 'b1', name: 'CR-1', within: '25 left' }, { id: 'b2', name: 'CR-2', within: '0 left' }]);
+});
+
+test('a tray is offered for its portrait once, with the day of its last line; a frame has no rows', () => {
+  const line = (into: string, observedOn: string): OwnItem => {
+    const entry = { ...asEntry(stuckSaid({ bundleId, placeId: into, n: 3 }, ids, undefined)), observedOn };
+    return { id: entry.id, programme: 'harrowdale', author: { personId: 'p', name: 'Ada' }, about: 'D1', at: 1, keptAt: 1, work: { kind: 'entry', entry } };
+  };
+  const places = [{ id: 'f', kind: 'frame' }, { id: 't1', kind: 'tray' }, { id: 't2', kind: 'tray' }];
+  const own = [line('t2', '2026-03-01'), line('f', '2026-03-01'), line('t1', '2026-03-01'), line('t2', '2026-03-02')];
+  expect(traysStuck(stuckHere(own), places).map(({ tray, day }) => [tray.id, day])).toEqual([['t2', '2026-03-02'], ['t1', '2026-03-01']]);
 });

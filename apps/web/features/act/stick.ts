@@ -71,6 +71,12 @@ export function stuckHere(own: readonly OwnItem[]): { readonly item: OwnItem; re
   return own.flatMap((item) => (item.work.kind === 'entry' && isStuck(item.work.entry) && !withdrawn.has(item.id) ? [{ item, entry: item.work.entry }] : []));
 }
 
+/** Trays that lines went into, each once, the first one first, with the day of the last line. */
+export function traysStuck<P extends { readonly id: string; readonly kind: string }>(lines: readonly { readonly entry: Pick<StuckEntry, 'observedOn' | 'saying'> }[], places: readonly P[]): { readonly tray: P; readonly day: string }[] {
+  const days = new Map(lines.map(({ entry: { saying, observedOn } }) => [saying.placeId, observedOn]));
+  return [...days].flatMap(([id, day]) => places.filter((place) => place.id === id && place.kind === 'tray').map((tray) => ({ tray, day })));
+}
+
 const isStuck = (entry: EntryToSend): entry is StuckEntry => entry.saying.kind === 'stuck';
 
 /** Bundles to choose from; those with nothing left stand last, since they may have been miscounted. @param say what tells them apart */

@@ -3,11 +3,18 @@ import { sayDay } from '../../lib/calendar.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Where } from './own-acts.tsx';
-import { stuckHere } from './stick.ts';
+import { stuckHere, traysStuck } from './stick.ts';
+import { TrayPortrait } from './tray-portrait.tsx';
 import type { FieldPackNow } from './use-field-pack.ts';
 
-/** What was stuck on this phone, where it is, and how to take it back. */
-export function StuckHere({ found: { own, pack: { bundles = [], places } }, undo }: { found: FieldPackNow; undo: (entry: EntryToSend, about: string) => void }) {
+interface StuckHereProps {
+  readonly programme: string;
+  readonly found: FieldPackNow;
+  readonly undo: (entry: EntryToSend, about: string) => void;
+}
+
+/** What was stuck on this phone, where it is, how to take it back, and a portrait of each tray that was filled. */
+export function StuckHere({ programme, found: { own, author, pack: { bundles = [], places } }, undo }: StuckHereProps) {
   const t = useTranslations('act');
   const lines = stuckHere(own);
   if (lines.length === 0) return null;
@@ -29,6 +36,10 @@ export function StuckHere({ found: { own, pack: { bundles = [], places } }, undo
           );
         })}
       </ul>
+      <div className="mt-4 grid gap-2 empty:hidden">
+        {traysStuck(lines, places).map(({ tray, day }) => <TrayPortrait key={tray.id} programme={programme} tray={tray} day={day} personId={author.personId} />)}
+      </div>
+      <p className="mt-2 text-sm text-ink-soft">{t('portrait.why')}</p>
     </section>
   );
 }

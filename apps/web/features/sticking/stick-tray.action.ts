@@ -4,7 +4,7 @@ import type { Problem } from '@sprigline/contract';
 import { redirect } from 'next/navigation';
 import type { Route } from 'next';
 import type { FormState } from '../../lib/form-state.ts';
-import { isTicked } from '../../lib/form-values.ts';
+import { isTicked, text } from '../../lib/form-values.ts';
 import { lineField } from '../../lib/line-field.ts';
 import { writeLines } from '../../lib/lines.ts';
 import { pageOf } from '../../lib/page-address.ts';
@@ -22,7 +22,7 @@ export async function stickTray(programme: string, tripId: string, lines: number
     if (said.length === 0) throw new Refused({ type: '/problems/http/unfit-request', title: '', status: 422, errors: [{ pointer: `#/${lineField(0, 'n')}`, detail: 'received undefined' }] });
     await writeLines(programme, said, isTicked(form, 'confirm'), fieldOf, OF_THE_TRAY);
   });
-  if (state.isDone) redirect(`${pageOf(programme, 'stick')}?tripId=${tripId}&stuck=${said.length}&sent=${said[0]?.entry.id}` as Route);
+  if (state.isDone) redirect(`${pageOf(programme, 'stick')}?tripId=${tripId}&stuck=${said.length}&sent=${said[0]?.entry.id}&trayId=${text(form, 'placeId')}` as Route);
   return state;
 }
 

@@ -15,6 +15,8 @@ export interface PhotoSubject {
   readonly donorTreeId?: string;
   readonly placeId?: string;
   readonly noteId?: string;
+  /** Of a tray, the whole of it from above. */
+  readonly kind?: 'portrait';
 }
 
 type Shrink = (file: Blob) => Promise<{ readonly blob: Blob }>;

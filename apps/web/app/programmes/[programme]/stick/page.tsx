@@ -21,7 +21,7 @@ import { Trail } from '../../../../ui/trail.tsx';
 
 interface StickPageProps {
   readonly params: Promise<{ programme: string }>;
-  readonly searchParams: Promise<{ tripId?: string; stuck?: string; sent?: string; label?: string }>;
+  readonly searchParams: Promise<{ tripId?: string; stuck?: string; sent?: string; label?: string; trayId?: string }>;
 }
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -30,7 +30,7 @@ export async function generateMetadata(): Promise<Metadata> {
 
 export default async function StickPage({ params, searchParams }: StickPageProps) {
   const { programme } = await params;
-  const { tripId, stuck, sent, label } = await searchParams;
+  const { tripId, stuck, sent, label, trayId } = await searchParams;
   const [stands, { sticking: said }, t] = await Promise.all([standsOf(programme), getMessages(), getTranslations('sticking')]);
   if (!tripId) {
     const trips = await read(`${apiOf(programme, 'trips')}?limit=20`, z.array(TripInList));
@@ -47,6 +47,7 @@ export default async function StickPage({ params, searchParams }: StickPageProps
     read(`${apiOf(programme, 'donor-trees')}?standId=${trip.standId}&limit=200`, z.array(DonorTree)), recipesOf(programme), placesOf(programme), freeLabels(programme, trip.bundles.length), workplaceOf(programme),
   ]);
   const trays = placeChoices(places, ({ kind }) => kind === 'tray' || kind === 'frame' || kind === 'ground');
+  const tray = places.find(({ id, kind }) => id === trayId && kind === 'tray');
   const opinion = stuck ? await readIfAllowed(apiOf(programme, 'trips', tripId, 'second-opinion'), SecondOpinion) : undefined;
   const isAllStuck = trip.bundles.every((bundle) => bundle.stuck >= bundle.cuttings);
   return (
@@ -58,6 +59,7 @@ export default async function StickPage({ params, searchParams }: StickPageProps
           <div role="status" className="flex max-w-prose flex-wrap items-center gap-3 rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">
             <p>✓ {isAllStuck ? said.allStuck : t('done', { n: Number(stuck) || 0 })}</p>
             <ButtonLink look="quiet" href={`${pageOf(programme, 'batches')}?standId=${trip.standId}&stage=cutting`}>{said.seeBatches}</ButtonLink>
+            {tray && <ButtonLink look="quiet" href={`${pageOf(programme, 'places', tray.id)}?portrait=new#pictures`}>{t('portrait', { tray: tray.name })}</ButtonLink>}
           </div>
         )}
         {opinion && <SecondOpinionPart opinion={opinion.body} isFolded={!isAllStuck} />}
