@@ -45,7 +45,8 @@ export function FrameForm({ programme, placeId, photoId, picture: { src, width, 
   return (
     <div className="mt-2 grid items-start gap-6 md:grid-cols-2">
       <div>
-        <p role="status" className="mb-2">{t(first ? 'tapSecond' : 'tapFirst')}</p>
+        {/* As high as its longest words: the picture must not move between two taps. */}
+        <p role="status" className="mb-2 min-h-18">{t(first ? 'tapSecond' : 'tapFirst')}</p>
         {/* For a finger or a mouse; the fields beside it do the same. */}
         <div onClick={tap} className="cursor-crosshair touch-manipulation"><RowMap width={width} height={height} picture={src} outlines={corner ? [corner] : outlines} /></div>
       </div>
@@ -62,5 +63,8 @@ export function FrameForm({ programme, placeId, photoId, picture: { src, width, 
   );
 }
 
-/** With one edge as it is typed; what is no figure yet changes nothing. */
-const changed = (frame: Frame, edge: string, typed: string): Frame => (/^\d{1,3}$/.test(typed.trim()) ? { ...frame, [edge]: Number(typed) } : frame);
+/** With one edge as it is typed; what is no figure yet, or leaves no inside, changes nothing. */
+function changed(frame: Frame, edge: string, typed: string): Frame {
+  const next = /^\d{1,3}$/.test(typed.trim()) ? { ...frame, [edge]: Number(typed) } : frame;
+  return next.left < next.right && next.top < next.bottom ? next : frame;
+}
