@@ -26,7 +26,7 @@ interface ActFormProps {
   readonly batch: BatchHere;
   readonly found: FieldPackNow;
   readonly when: When;
-  /** For the plants, as it was scanned. */
+  /** For the plants, as it was scanned; once it is on some, it is offered no more. */
   readonly label: string | undefined;
   /** @param photos that go with it; of a note without words nothing else is kept */
   readonly keep: (entry: EntryToSend, told: Told, photos: readonly SmallPhoto[]) => Promise<void>;
@@ -36,7 +36,7 @@ interface ActFormProps {
 /** What is asked of one act, and what the books will make of it before it is kept. */
 export function ActForm({ act, batch, found, when, label, keep, back }: ActFormProps) {
   const t = useTranslations('act');
-  const [told, setTold] = useState<Told>({ label });
+  const [told, setTold] = useState<Told>(() => ({ label: label !== undefined && labelsHere(found.walk, found.entries).has(label.toUpperCase()) ? undefined : label }));
   const [slip, setSlip] = useState<Slip>();
   // Made once: pressed twice, it is kept once.
   const [ids] = useState(() => ({ entryId: newId(), toBatchId: newId() }));
