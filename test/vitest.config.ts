@@ -6,7 +6,7 @@ import { defineConfig } from 'vitest/config';
 const conditions = ['source', 'module', 'node', 'development|production'];
 
 const SOURCES = '{apps,packages,prisma,test}';
-const WITHOUT_DATABASE = ['test/load/numbers.load.ts', 'test/load/labels.load.ts'];
+const WITHOUT_DATABASE = ['test/load/numbers.load.ts', 'test/load/labels.load.ts', 'test/load/slow-phone.load.ts'];
 const NEVER = ['**/node_modules/**', '**/dist/**', '**/.next/**', '**/generated/**'];
 
 export default defineConfig({

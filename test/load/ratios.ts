@@ -57,4 +57,4 @@ async function msOf(work: () => Promise<void>): Promise<number> {
   return performance.now() - begin;
 }
 
-const middleOf = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
+export const middleOf = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
