@@ -20,13 +20,18 @@ const vitest = (project) => ({
   count: countVitest,
 });
 
-/** @type {Part} */
-const E2E = {
-  name: 'e2e',
+/** @param {string} name @param {string} config @returns {Part} */
+const playwright = (name, config) => ({
+  name,
   command: 'npx',
-  args: ['playwright', 'test', '--config', 'test/playwright.config.ts', '--reporter=list,json'],
+  args: ['playwright', 'test', '--config', config, '--reporter=list,json'],
   count: countPlaywright,
-};
+});
+
+const E2E = playwright('e2e', 'test/playwright.config.ts');
+
+/** Two people without a signal, and all that can go wrong. `SEED=<number>` tells a story again. */
+const LONG_E2E = playwright('e2e, long', 'test/playwright.long.config.ts');
 
 /** What reads the sources and runs nothing of them: each works on one core most of the time. */
 const SOURCES = [npmScript('lint'), npmScript('imports'), npmScript('types')];
@@ -40,4 +45,4 @@ const DRAWN_ANEW = { ...vitest('small'), name: 'small, drawn anew', env: { DRAWS
 /** Small faults are planted in the formulas, one at a time; it passes if enough of them are noticed. Takes hours, so it comes last. */
 const MUTATION = npmScript('mutation');
 
-export const LONG = [[DRAWN_ANEW], [vitest('long')], [MUTATION]];
+export const LONG = [[DRAWN_ANEW], [vitest('long')], [LONG_E2E], [MUTATION]];
