@@ -16,11 +16,11 @@ export interface Brought {
   readonly kept: Kept;
 }
 
-/** In the order in which it happened: day by day, and within a day as it was told. */
+/** In the order in which it happened: day by day, and within a day as it was told; then what was told otherwise later, in that order. */
 export const asItHappened = (all: readonly Brought[]): Brought[] =>
   all.toSorted((one, other) => dayOf(one.kept).localeCompare(dayOf(other.kept)) || one.kept.keptAt - other.kept.keptAt);
 
-const dayOf = ({ work }: Kept): string => work.entry.observedOn;
+const dayOf = ({ work: { entry } }: Kept): string => (['withdrawn', 'replaced'].includes(entry.saying.kind) ? 'afterwards' : entry.observedOn);
 
 /** Sends one after the other, each by itself. @returns what became of each */
 export async function sentOneByOne(desks: Readonly<Record<Who, APIRequestContext>>, all: readonly Brought[]): Promise<string[]> {
