@@ -52,7 +52,10 @@ export async function booksOf(desk: APIRequestContext, batchIds: readonly string
 /** When something arrived, and by that until when its author may mend it. */
 const ARRIVAL: readonly string[] = ['receivedAt', 'mayMend'];
 
-const withoutArrival = <T>(answer: T): T => JSON.parse(JSON.stringify(answer, (key, value: unknown) => (ARRIVAL.includes(key) ? undefined : value))) as T;
+const withoutArrival = <T>(answer: T): T => JSON.parse(JSON.stringify(answer, (key, value: unknown) => (ARRIVAL.includes(key) ? undefined : key === 'flags' ? inOrder(value) : value))) as T;
+
+/** Flags of one entry are told in no order of their own. */
+const inOrder = (flags: unknown): unknown => (flags as { readonly code: string }[]).toSorted((one, other) => one.code.localeCompare(other.code));
 
 /** Batches that something was told of, those that it opened included. */
 export const touchedBy = (all: readonly Brought[]): string[] => [
