@@ -17,6 +17,7 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   '/shared-plan/[token]': 'its address is told once; the plan within it is judged as a plan',
   '/l/[code]': 'leads on to what the label is on',
   '/programmes/[programme]/field': 'leads on to the field page',
+  '/programmes/[programme]/places/[id]/round': 'leads on to the field page, where the volunteer walks',
   '/programmes/[programme]/import/[id]': 'the coordinator who imports a sheet goes there',
   '/programmes/[programme]/batches/[id]/sort': 'the team that sorts a tray goes there',
   '/programmes/[programme]/requests/[id]/note': 'the coordinator who fills a request goes there',

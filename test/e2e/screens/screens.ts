@@ -39,7 +39,7 @@ export const ABOUT_ONE: ReadonlyArray<readonly [from: string, route: string, beh
   ['/readings', '/readings/species/[taxonId]'],
   ['/readings', '/readings/seasons/[year]'],
   ['/readings/sites', '/readings/sites/[siteId]'],
-  ['/places', '/places/[id]', ['/edit', '/check', '/fill', '/move', '/round', '/walk', '/climate', '/climate/new', '/incidents/new', '/regimes/new']],
+  ['/places', '/places/[id]', ['/edit', '/check', '/fill', '/move', '/walk', '/climate', '/climate/new', '/incidents/new', '/regimes/new']],
   ['/work-lists', '/work-lists/[id]', ['/type']],
   ['/labels', '/labels/rolls/[id]'],
   ['/labels/rolls/[id]', '/scan/claim'],
