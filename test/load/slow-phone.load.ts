@@ -1,7 +1,7 @@
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { BrowserContext, Locator, Page } from '@playwright/test';
+import type { BrowserContext, Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { demoOf, ended, freePort, launch, type Product } from '../e2e/product/launch.ts';
 import type { Demo } from '../e2e/product/people.ts';
@@ -9,12 +9,13 @@ import { type Phone, phone, thrownAway } from '../e2e/product/phone.ts';
 import { atDesk, BENCH, makeBench } from '../long/field/bench-of-forty.ts';
 import { NarrowRoad, SLOW } from './narrow-road.ts';
 import { middleOf, type Measured, printRatios } from './ratios.ts';
-import { EMPTY_PAGE, msUntil, p95, slowed, tapToPaint } from './taps.ts';
+import { EMPTY_PAGE, msUntil, p95, paintedAfter, type Sign, slowed, tapToPaint } from './taps.ts';
 
 // A slow phone: a quarter of this machine's speed, 1.6 Mbit/s, 150 ms. The bars: the packed round opens without a signal
 // within two seconds, and shows a tap within a tenth of one, 95 times of 100. Beside each stands the barest page of the
 // same build, or a tap on an empty page, on the same phone. Printed, nothing asserted.
 const [STARTS, TAPS, STOPS] = [7, 60, 20];
+const [BAREST, BEGIN]: [Sign, Sign] = [{ selector: 'input[type=email]' }, { selector: 'button', words: 'Begin' }];
 const folder = mkdtempSync(join(tmpdir(), 'sprigline-slow-'));
 let [demo, product, road, mine, bare] = [] as unknown as [Demo, Product, NarrowRoad, Phone, Phone];
 
@@ -54,9 +55,9 @@ async function firstVisit(): Promise<Measured[]> {
   await (await mine.context.newCDPSession(page)).send('Network.clearBrowserCache');
 
   road.width = SLOW;
-  const base = await opens(await slowed(bare.page), '/sign-in', (at) => at.getByLabel('E-mail'));
+  const base = await paintedAfter(await slowed(bare.page), `${demo.url}/sign-in`, BAREST);
   const before = road.bytes;
-  const opened = await opens(page, '/field#/harrowdale/pack', (at) => at.getByRole('button', { name: `Pack ${BENCH}` }));
+  const opened = await paintedAfter(page, `${demo.url}/field#/harrowdale/pack`, { selector: 'button', words: `Pack ${BENCH}` });
   const weight = road.bytes - before;
   const packed = await msUntil(() => page.getByRole('button', { name: `Pack ${BENCH}` }).click(), page.getByText('packed just now').first());
   const began = performance.now();
@@ -76,8 +77,8 @@ async function startsWithoutSignal(): Promise<Measured[]> {
   const placeId = await walkId(mine.page);
   const [starts, bases]: [number[], number[]] = [[], []];
   for (let each = 0; each < STARTS; each += 1) {
-    bases.push(await inNewPage(bare.context, '/sign-in', (at) => at.getByLabel('E-mail')));
-    starts.push(await inNewPage(mine.context, `/field#/harrowdale/round/${placeId}`, (at) => at.getByRole('button', { name: /^(Begin|Go on)/ })));
+    bases.push(await inNewPage(bare.context, '/sign-in', BAREST));
+    starts.push(await inNewPage(mine.context, `/field#/harrowdale/round/${placeId}`, BEGIN));
   }
   const worst = Math.max(...starts);
   return [
@@ -112,11 +113,9 @@ async function fingers(): Promise<Measured[]> {
   ];
 }
 
-const opens = async (page: Page, path: string, sign: (page: Page) => Locator): Promise<number> => msUntil(() => page.goto(`${demo.url}${path}`, { waitUntil: 'commit' }), sign(page));
-
-async function inNewPage(context: BrowserContext, path: string, sign: (page: Page) => Locator): Promise<number> {
+async function inNewPage(context: BrowserContext, path: string, sign: Sign): Promise<number> {
   const page = await slowed(await context.newPage());
-  const ms = await opens(page, path, sign);
+  const ms = await paintedAfter(page, `${demo.url}${path}`, sign);
   await page.close();
   return ms;
 }

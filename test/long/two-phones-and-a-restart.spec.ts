@@ -12,7 +12,7 @@ import { AtTheBench } from './field/at-the-bench.ts';
 import { atDesk, BENCH, makeBench, read, type Who } from './field/bench-of-forty.ts';
 import { House } from './field/house.ts';
 import { OnAWalk } from './field/on-a-walk.ts';
-import { asItHappened, booksOf, type Brought, type Kept, linesIn, sentOneByOne, touchedBy } from './field/serial-run.ts';
+import { asItHappened, asItWasKept, booksOf, type Brought, type Kept, linesIn, sentOneByOne, touchedBy } from './field/serial-run.ts';
 import { WeakSignal } from './field/weak-signal.ts';
 
 /** The same seed draws the same story; only whom a busy machine serves first, it can’t say. */
@@ -73,10 +73,12 @@ async function logsAndComesHome(people: readonly Person[], signal: WeakSignal, h
   const kept = new Map<string, Brought>();
   const readPhones = async (): Promise<void> => {
     for (const { who, walk } of people) {
-      const [waiting, sent] = [await storedOn<Kept>(walk.phone, 'outbox'), new Set((await storedOn<Kept>(walk.phone, 'sent')).map(({ id }) => id))];
+      // In this order: between the two readings an entry may go out, and is seen twice then, never not at all.
+      const [waiting, sent] = [await storedOn<Kept>(walk.phone, 'outbox'), await storedOn<Kept>(walk.phone, 'sent')];
+      const there = new Map([...sent.map(asItWasKept), ...waiting].map((one) => [one.id, one]));
       // What was never given to the network and is taken back leaves no trace.
-      for (const [id, one] of kept) if (one.who === who && !sent.has(id)) kept.delete(id);
-      for (const one of waiting) kept.set(one.id, { who, kept: one });
+      for (const [id, one] of kept) if (one.who === who && !there.has(id)) kept.delete(id);
+      for (const [id, one] of there) kept.set(id, kept.get(id) ?? { who, kept: one });
     }
   };
   await Promise.all(people.map(logsFirst));

@@ -16,6 +16,9 @@ export interface Brought {
   readonly kept: Kept;
 }
 
+/** What has gone out no longer says when it was told; its id does, by the standard (RFC 9562, version 7). */
+export const asItWasKept = (sent: Kept): Kept => ({ ...sent, keptAt: Number.parseInt(sent.id.replace('-', '').slice(0, 12), 16) });
+
 /** In the order in which it happened: day by day, and within a day as it was told; then what was told otherwise later, in that order. */
 export const asItHappened = (all: readonly Brought[]): Brought[] =>
   all.toSorted((one, other) => dayOf(one.kept).localeCompare(dayOf(other.kept)) || one.kept.keptAt - other.kept.keptAt);
