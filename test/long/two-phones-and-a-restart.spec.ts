@@ -78,7 +78,8 @@ async function logsAndComesHome(people: readonly Person[], signal: WeakSignal, h
       const there = new Map([...sent.map(asItWasKept), ...waiting].map((one) => [one.id, one]));
       // What was never given to the network and is taken back leaves no trace.
       for (const [id, one] of kept) if (one.who === who && !there.has(id)) kept.delete(id);
-      for (const [id, one] of there) kept.set(id, kept.get(id) ?? { who, kept: one });
+      // As it is now, in its place of then: it may be put right on the phone before it goes out.
+      for (const [id, one] of there) kept.set(id, { who, kept: { ...one, keptAt: kept.get(id)?.kept.keptAt ?? one.keptAt } });
     }
   };
   await Promise.all(people.map(logsFirst));
