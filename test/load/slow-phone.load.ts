@@ -9,7 +9,7 @@ import { type Phone, phone, thrownAway } from '../e2e/product/phone.ts';
 import { atDesk, BENCH, makeBench } from '../long/field/bench-of-forty.ts';
 import { NarrowRoad, SLOW } from './narrow-road.ts';
 import { middleOf, type Measured, printRatios } from './ratios.ts';
-import { EMPTY_PAGE, msUntil, p95, paintedAfter, type Sign, slowed, tapToPaint } from './taps.ts';
+import { atFullSpeed, EMPTY_PAGE, msUntil, p95, paintedAfter, type Sign, slowed, tapToPaint } from './taps.ts';
 
 // A slow phone: a quarter of this machine's speed, 1.6 Mbit/s, 150 ms. The bars: the packed round opens without a signal
 // within two seconds, and shows a tap within a tenth of one, 95 times of 100. Beside each stands the barest page of the
@@ -45,7 +45,7 @@ test('a slow phone packs, opens without a signal, and keeps up with fingers', as
 
 /** Over the slow network, with nothing kept yet. */
 async function firstVisit(): Promise<Measured[]> {
-  const page = await slowed(mine.page);
+  const page = mine.page;
   await page.goto(`${demo.url}/sign-in`);
   await page.getByLabel('E-mail').fill('volunteer@harrowdale.example');
   await page.getByLabel('Password', { exact: true }).fill(demo.passwords['volunteer'] ?? '');
@@ -56,6 +56,8 @@ async function firstVisit(): Promise<Measured[]> {
 
   road.width = SLOW;
   const base = await paintedAfter(await slowed(bare.page), `${demo.url}/sign-in`, BAREST);
+  await atFullSpeed(bare.page);
+  await slowed(page);
   const before = road.bytes;
   const opened = await paintedAfter(page, `${demo.url}/field#/harrowdale/pack`, { selector: 'button', words: `Pack ${BENCH}` });
   const weight = road.bytes - before;
@@ -64,6 +66,7 @@ async function firstVisit(): Promise<Measured[]> {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   const ready = packed + performance.now() - began;
   road.width = undefined;
+  await atFullSpeed(page);
   console.log(`First visit: ${Math.round(weight / 1_000)} kB until it shows, ${Math.round((road.bytes - before) / 1_000)} kB until it works without a signal`);
   return [
     { what: 'first visit, until places can be packed', ms: opened, base },
@@ -88,7 +91,7 @@ async function startsWithoutSignal(): Promise<Measured[]> {
 }
 
 async function fingers(): Promise<Measured[]> {
-  const page = await slowed(mine.page);
+  const { page } = mine;
   await page.goto(`${demo.url}/field#/harrowdale/round/${await walkId(page)}`);
   await page.getByRole('button', { name: /^(Begin|Go on)/ }).click();
   const [skip, finish] = [page.getByRole('button', { name: 'Skip' }), page.getByRole('button', { name: 'Finish early' })];
@@ -98,6 +101,8 @@ async function fingers(): Promise<Measured[]> {
   await empty.setContent(EMPTY_PAGE);
 
   const base = p95(await times(TAPS, () => tapToPaint(empty, empty.getByRole('button'))));
+  await empty.close();
+  await slowed(page);
   const taps = await times(TAPS, async (nth) => {
     if (nth % 4 === 0) await page.getByRole('button', { name: 'Clear' }).tap();
     return tapToPaint(page, page.getByRole('button', { name: String(1 + (nth % 9)), exact: true }));
