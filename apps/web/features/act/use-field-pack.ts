@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { today } from '../../lib/calendar.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import { askFrom } from '../../lib/phone/ask.ts';
+import { askFrom, WAITED_FOR_MS } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
 import { type LastUsed, lastUsed } from '../../lib/phone/last-used.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
@@ -9,9 +9,6 @@ import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
 import { allPacked, packProgramme } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { type OwnItem, standing, useOwn } from '../../lib/phone/use-own.ts';
-
-/** So long a phone waits for a fresh pack before it goes on with the one it has. Milliseconds. */
-const PATIENCE_MS = 2_500;
 
 export interface FieldPack {
   readonly pack: KeptPack;
@@ -48,7 +45,7 @@ export function useFieldPack({ programme, walkId, isFresh = false }: Asked): Fie
     let isGone = false;
     const find = async (): Promise<FieldPack | 'unknown'> => {
       const store = await theStore();
-      if (isFresh && navigator.onLine) await packProgramme(store, askFrom(store), { programme, now: Date.now(), patienceMs: PATIENCE_MS });
+      if (isFresh && navigator.onLine) await packProgramme(store, askFrom(store), { programme, now: Date.now(), patienceMs: WAITED_FOR_MS });
       const [packed, last] = await Promise.all([allPacked(store), lastUsed(store, programme)]);
       const pack = packed.packs.find((one) => one.programme.handle === programme);
       const walks = packed.walks.filter((one) => one.programme === programme);

@@ -3,7 +3,7 @@
 import { useTranslations } from 'next-intl';
 import { type ReactNode, useEffect, useState } from 'react';
 import { today } from '../../lib/calendar.ts';
-import { askFrom } from '../../lib/phone/ask.ts';
+import { askFrom, WAITED_FOR_MS } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk, WalkKind } from '../../lib/phone/pack-shapes.ts';
@@ -32,9 +32,6 @@ interface PackedRoundProps {
   /** Stands under the walk, before one begins. */
   readonly below: ReactNode;
 }
-
-/** So long a phone waits for a fresh pack before it walks with the one it has. Milliseconds. */
-const PATIENCE_MS = 2_500;
 
 type Found = { readonly pack: KeptPack; readonly walk: KeptWalk; readonly author: Author } | NotPacked | undefined;
 
@@ -86,7 +83,7 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
     let isGone = false;
     const find = async (): Promise<Found> => {
       const store = await theStore();
-      const fresh = navigator.onLine === false ? 'unheard' : await packWalk(store, askFrom(store), { programme, kind, id, now: Date.now(), patienceMs: PATIENCE_MS });
+      const fresh = navigator.onLine === false ? 'unheard' : await packWalk(store, askFrom(store), { programme, kind, id, now: Date.now(), patienceMs: WAITED_FOR_MS });
       const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, { programme, id })]);
       if (!pack || !walk) return typeof fresh === 'string' ? fresh : 'unheard';
       const author = await authorHere(store, programme);
