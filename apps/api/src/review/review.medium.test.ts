@@ -95,8 +95,8 @@ test('what is assigned stays assigned while it is asked about', async () => {
 
 test('what a phone could not get booked is told as a note, on a batch or on nothing, until somebody is done with it', async () => {
   const { batchId } = await desk.stick(10);
-  const told = (about: object) => volunteer.entry('2025-11-02', { kind: 'noted', ...about, text: 'Potted up: 12 of CR-1', notBooked: { id: newId(), code: 'batch/label-taken' } });
-  const [ofBatch, ofNothing] = [told({ batchId }), told({})];
+  const told = (day: string, about: object) => volunteer.entry(day, { kind: 'noted', ...about, text: 'Potted up: 12 of CR-1', notBooked: { id: newId(), code: 'batch/label-taken' } });
+  const [ofBatch, ofNothing] = [told('2025-11-02', { batchId }), told('2025-11-03', {})];
   const again = [ofBatch, ofNothing, volunteer.entry('2025-11-02', { kind: 'noted', batchId, text: 'green' })];
   expect((await volunteer.write(again, { door: 'outbox' })).map(({ status }) => status)).toEqual(['written', 'written', 'written']);
   expect((await volunteer.write(again, { door: 'outbox' })).map(({ status }) => status)).toEqual(['already', 'already', 'already']);
