@@ -3,8 +3,8 @@ import { Stage } from './entry/words.ts';
 import { Day, Id, PageQuery, Prose } from './shapes.ts';
 import { FlagCode } from './written.ts';
 
-/** What a coordinator should look at: what the books flag, and what a phone could only tell as a note. */
-export const ReviewCode = z.enum([...FlagCode.options, 'not-booked']);
+/** What a coordinator should look at: what the books flag, what a phone could only tell as a note, and what it told after all once somebody was done with that note. */
+export const ReviewCode = z.enum([...FlagCode.options, 'not-booked', 'told-after-all']);
 export type ReviewCode = z.infer<typeof ReviewCode>;
 
 export const ReviewQuery = PageQuery.extend({

@@ -1,4 +1,4 @@
-import { beforeEach, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { testApi } from '../../../../test/support/api.ts';
 import { nursery, Desk } from '../../../../test/support/nursery.ts';
 import { newId, type SessionHeaders } from '../../../../test/support/people.ts';
@@ -109,6 +109,65 @@ test('what a phone could not get booked is told as a note, on a batch or on noth
   expect(await open()).toEqual([]);
   expect((await volunteer.post('entries', { door: 'outbox', entries: [volunteer.entry('2025-11-02', { kind: 'noted', text: 'about nothing' })] })).status).toBe(422);
   expect((await volunteer.post('entries', { door: 'outbox', entries: [volunteer.entry('2025-11-02', { kind: 'noted', batchId, notBooked: { id: newId() } })] })).status).toBe(422);
+});
+
+describe('a note of what a phone could not get booked', () => {
+  const note = (day: string, of: string, about: object, code?: string) => volunteer.entry(day, { kind: 'noted', ...about, text: `Dead: 3 (${day})`, notBooked: { id: of, ...(code ? { code } : {}) } });
+  const fromPhone = async (...entries: ReturnType<typeof note>[]) => (await volunteer.write(entries, { door: 'outbox' })).map(({ status }) => status);
+  const codes = async () => (await open()).map(({ code }) => code);
+
+  test('is settled by itself once that is told after all, and by a newer note about the same', async () => {
+    const { batchId } = await desk.stick(10);
+    const died = volunteer.entry('2025-11-02', { kind: 'died', batchId, n: 3, cause: 'rotted' });
+    expect(await fromPhone(note('2025-11-02', died.id, { batchId }))).toEqual(['written']);
+    const newer = note('2025-11-03', died.id, { batchId });
+    await fromPhone(newer);
+    expect((await open()).map(({ entryId }) => entryId)).toEqual([newer.id]);
+    expect(await fromPhone(died)).toEqual(['written']);
+    expect(await open()).toEqual([]);
+    expect((await desk.get('review/groups')).body).toEqual([]);
+  });
+
+  test('that a coordinator was done with leaves a question when it is told after all, until it is withdrawn or found to be right', async () => {
+    const { batchId } = await desk.stick(10);
+    const [twice, once] = [3, 2].map((n) => volunteer.entry('2025-11-02', { kind: 'died', batchId, n, cause: 'rotted' }));
+    if (!twice || !once) throw new Error('two');
+    await fromPhone(note('2025-11-02', twice.id, { batchId }), note('2025-11-02', once.id, { batchId }));
+    for (const item of await open()) await send('review', { ...inQueue(item), decision: 'accepted', note: 'written by hand' });
+    await desk.write([desk.entry('2025-11-02', { kind: 'died', batchId, n: 3, cause: 'rotted' })]);
+    expect(await open()).toEqual([]);
+
+    expect(await fromPhone(twice, once)).toEqual(['written', 'written']);
+    const items = await open('code=told-after-all');
+    expect(items).toMatchObject([twice, once].toSorted((a, b) => (a.id < b.id ? -1 : 1)).map(({ id }) => ({ entryId: id, batch: { id: batchId }, decisions: [{ decision: 'accepted', note: 'written by hand' }] })));
+    await desk.write([desk.entry('2025-11-03', { kind: 'withdrawn', entryId: twice.id, sawVersion: twice.id, reason: 'written by hand already' })], { confirm: [] });
+    expect((await open()).map(({ entryId }) => entryId)).toEqual([once.id]);
+    const [right] = await open();
+    expect((await send('review', { ...inQueue(right as Item), decision: 'accepted' })).status).toBe(204);
+    expect(await codes()).toEqual([]);
+  });
+
+  test('stays open where its id is another entry’s: what is in the books is not what was meant', async () => {
+    const { batchId } = await desk.stick(10);
+    const died = volunteer.entry('2025-11-02', { kind: 'died', batchId, n: 3, cause: 'rotted' });
+    await fromPhone(died);
+    const told = note('2025-11-02', died.id, { batchId }, 'entry/id-reused');
+    await fromPhone(told);
+    expect(await codes()).toEqual(['not-booked']);
+    const [item] = await open();
+    await send('review', { ...inQueue(item as Item), decision: 'accepted' });
+    expect(await codes()).toEqual([]);
+  });
+
+  test('keeps what was decided about an earlier one in sight', async () => {
+    const { batchId } = await desk.stick(10);
+    const of = newId();
+    await fromPhone(note('2025-11-02', of, { batchId }));
+    const [first] = await open();
+    await send('review', { ...inQueue(first as Item), decision: 'accepted', note: 'written by hand' });
+    await fromPhone(note('2025-11-03', of, { batchId }));
+    expect(await open()).toMatchObject([{ code: 'not-booked', day: '2025-11-03', decisions: [{ decision: 'accepted', note: 'written by hand' }] }]);
+  });
 });
 
 test('what changed since the last look, by the day it arrived; said by oneself, and never back', async () => {

@@ -35,8 +35,8 @@ export default async function ReviewPage({ params, searchParams }: ReviewPagePro
     readPart(`${apiOf(programme, 'review')}?${query}`, z.array(ReviewItem)), read(apiOf(programme, 'review', 'groups'), z.array(ReviewGroup)), peopleOf(programme), placesOf(programme), getMessages(), getTranslations('review'),
   ]);
   const names = new Map(places.map(({ id, name }) => [id, name]));
-  // What was only told has to be written before it is done with: one after the other.
-  const flagged = items.filter((item) => item.code !== 'not-booked');
+  // What was only told has to be written before it is done with, and looked for where it may stand twice: one after the other.
+  const flagged = items.filter((item) => item.code !== 'not-booked' && item.code !== 'told-after-all');
   return (
     <>
       <PageHeading lead={said.lead}>{said.title}</PageHeading>
