@@ -46,7 +46,7 @@ export function ReviewCard({ programme, kept, item, zone, isOpen, people, nameOf
       <p className="max-w-prose">{flags(code, { n: n ?? 0 })} {waitsFor.length > 0 && t('waitsFor', { n: waitsFor.length })}</p>
       <div className="border-l-4 border-lichen-deep pl-3">
         <p className="whitespace-pre-line">{sayDay(day)} – <strong>{kinds[kind] ?? kind}</strong>: {say(item.said)}</p>
-        {note && <p className="italic">“{note}”</p>}
+        {note && <p className="whitespace-pre-line italic">“{note}”</p>}
         <p className="text-sm text-ink-soft">{who.filter(Boolean).join(' · ')}</p>
       </div>
       <p className="max-w-prose text-sm text-ink-soft">{said.todo[code]}</p>

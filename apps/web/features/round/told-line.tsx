@@ -23,6 +23,7 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
   const say = useMovementWords();
   const { ahead, whereabouts } = booksOf(answer.batchId, ids);
   const movements = ahead?.after.movements.filter(({ entryId }) => ids.includes(entryId)) ?? [];
+  const isWithCoordinator = whereabouts.some((one) => 'decided' in one && one.decided?.how === 'given');
   const raised = ahead?.after.flags.filter(({ entryId }) => ids.includes(entryId)) ?? [];
 
   return (
@@ -34,6 +35,7 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
           <button type="button" onClick={change} className={buttonClass('quiet')}>{t('change')}</button>
         </div>
         <Told answer={answer} />
+        {isWithCoordinator && <p className="mt-1 font-semibold">{t('withCoordinator')}</p>}
         <a href={actHref} aria-label={t('doItWith', { label: answer.label })} className="inline-flex min-h-14 items-center underline">{t('doIt')}</a>
         {ahead && (
           <div className="mt-2 border-l-4 border-lichen-deep pl-3">

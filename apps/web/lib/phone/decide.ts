@@ -12,13 +12,14 @@ export async function decidedHere(store: Store): Promise<OutboxItem[]> {
  * network does, one of the two is on its way. Given twice, it is given once.
  *
  * @param at place in the outbox of what was refused
+ * @param withdrawal of the note, should it have to be called back
  */
-export async function give(store: Store, at: number, note: ToKeep, now: number): Promise<void> {
+export async function give(store: Store, at: number, note: ToKeep, withdrawal: ToKeep, now: number): Promise<void> {
   const writing = store.transaction('outbox', 'readwrite', { durability: 'strict' });
   const item = await writing.store.get(at);
   if (item?.refusal && !item.decided) {
     await Promise.all([
-      writing.store.put({ ...item, decided: { how: 'given', at: now, noteId: note.id } }),
+      writing.store.put({ ...item, decided: { how: 'given', at: now, noteId: note.id, withdrawal } }),
       // The store gives the number.
       writing.store.put({ ...note, keptAt: now } as OutboxItem),
       writing.done,

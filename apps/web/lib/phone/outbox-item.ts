@@ -36,6 +36,8 @@ export interface Decision {
   readonly at: number;
   /** Of what was given: the entry `noted` that tells of it. */
   readonly noteId?: string | undefined;
+  /** Calls that note back, should what it tells of be told anew here, or taken back: else a coordinator would book it a second time by hand. */
+  readonly withdrawal?: ToKeep | undefined;
   readonly reason?: string | undefined;
 }
 

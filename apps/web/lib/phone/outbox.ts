@@ -1,6 +1,7 @@
 import type { EntryProblem, Problem, WrittenEntry } from '@sprigline/contract';
-import type { OutboxItem, SentItem, ToKeep } from './outbox-item.ts';
-import type { Store } from './store.ts';
+import type { IDBPObjectStore, StoreNames } from 'idb';
+import type { Decision, OutboxItem, SentItem, ToKeep } from './outbox-item.ts';
+import type { Kept, Store } from './store.ts';
 
 /** The disk has it before anybody is told so. */
 const SURELY = { durability: 'strict' } as const;
@@ -10,7 +11,7 @@ const SENT_KEPT_MS = 14 * 24 * 60 * 60 * 1000;
 
 /**
  * Keeps what was logged. Resolves when the browser has it on disk, and not before; all of it or none.
- * What is kept under the same id and has not gone out is replaced in its place.
+ * What is kept under the same id and has not gone out is replaced in its place; a note that told a coordinator of it is called back.
  *
  * @returns ids that have gone out already: nothing was kept at all, they need corrections
  * @throws DOMException QuotaExceededError when the device is full
@@ -23,7 +24,10 @@ export async function keep(store: Store, items: readonly ToKeep[], now: number):
   const out = items.filter((_, nth) => hasGoneOut(before[nth]) || sent[nth] !== undefined).map(({ id }) => id);
   if (out.length === 0) {
     // The store gives the next number where there is none.
-    await Promise.all([...items.map((item, nth) => outbox.put({ ...item, keptAt: now, ...(before[nth] && { at: before[nth].at }) } as OutboxItem)), writing.done]);
+    await Promise.all([
+      ...items.map((item, nth) => outbox.put({ ...item, keptAt: now, ...(before[nth] && { at: before[nth].at }) } as OutboxItem)),
+      ...before.map((item) => callBack(outbox, item?.decided, now)), writing.done,
+    ]);
   }
   await writing.done;
   return out;
@@ -38,15 +42,27 @@ export const unsent = async (store: Store): Promise<OutboxItem[]> => (await allH
 /** With what was refused and decided about, which stays readable. */
 export const allHere = (store: Store): Promise<OutboxItem[]> => store.getAll('outbox');
 
+/** Takes a note for a coordinator off this device; one that may be at the server is withdrawn there, where a volunteer may for a day. */
+async function callBack<Stores extends ArrayLike<StoreNames<Kept>>>(outbox: IDBPObjectStore<Kept, Stores, 'outbox', 'readwrite'>, decided: Decision | undefined, now: number): Promise<void> {
+  if (!decided?.withdrawal || decided.noteId === undefined) return;
+  const note = await outbox.index('id').get(decided.noteId);
+  if (note && !hasGoneOut(note)) await outbox.delete(note.at);
+  else await outbox.put({ ...writtenNow(decided.withdrawal, now), keptAt: now } as OutboxItem);
+}
+
+const writtenNow = ({ work, ...item }: ToKeep, now: number): ToKeep =>
+  ({ ...item, work: work.kind === 'entry' ? { ...work, entry: { ...work.entry, writtenAt: new Date(now).toISOString() } } : work });
+
 /**
- * Takes back what has not gone out: the only thing that is ever deleted unseen by the server.
+ * Takes back what has not gone out: the only thing that is ever deleted unseen by the server. What was put aside stays.
  *
  * @returns ids that have gone out already, and need a correction
  */
-export async function takeBack(store: Store, ids: readonly string[]): Promise<string[]> {
+export async function takeBack(store: Store, ids: readonly string[], now = Date.now()): Promise<string[]> {
   const writing = store.transaction('outbox', 'readwrite', SURELY);
   const items = await Promise.all(ids.map((id) => writing.store.index('id').get(id)));
-  await Promise.all(items.map((item) => (item && !item.decided && !hasGoneOut(item) ? writing.store.delete(item.at) : undefined)));
+  await Promise.all(items.map((item) => item && !hasGoneOut(item) && (!item.decided || item.decided.withdrawal)
+    ? Promise.all([writing.store.delete(item.at), callBack(writing.store, item.decided, now)]) : undefined));
   await writing.done;
   return ids.filter((_, nth) => items[nth] === undefined || hasGoneOut(items[nth]));
 }

@@ -5,7 +5,7 @@ import type { OutboxItem, SentItem } from './outbox-item.ts';
 import { useOwn } from './use-own.ts';
 
 /** What became of one entry: on this phone, at the server, or not taken. */
-export type Whereabouts = Pick<OutboxItem, 'refusal'> | Pick<SentItem, 'status' | 'flags'>;
+export type Whereabouts = Pick<OutboxItem, 'refusal' | 'decided'> | Pick<SentItem, 'status' | 'flags'>;
 
 export interface BooksHere {
   /** As they were without what was told of the batch, and as they will be. Nothing where the phone has no books of it. */
