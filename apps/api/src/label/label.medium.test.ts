@@ -108,6 +108,21 @@ describe('a label', () => {
     expect((await volunteer.get(`labels/${code}`)).body).toMatchObject({ is: 'unclaimed' });
   });
 
+  test('of an old numbering that looks like our codes is found, printed and never used twice; a new one of that form is refused', async () => {
+    const [{ batchId }, { batchId: toBatchId }] = [await desk.stick(30), await desk.stick(5)];
+    const old = 'WS23 4456';
+    const part = (label: string) => desk.entry('2026-03-01', { kind: 'moved', batchId, toBatchId: newId(), n: 3, placeId: place.bench, label });
+    // As a sheet brings it, whose labels are as they are.
+    await asOwner(api, (sql) => sql.query('INSERT INTO label (programme_id, code, batch_id) VALUES ($1, $2, $3)', [place.programmeId, old, toBatchId]));
+    for (const typed of [old, 'ws23 4456']) expect((await volunteer.get(`labels/${encodeURIComponent(typed)}`)).body).toMatchObject({ code: old, is: 'batch', id: toBatchId });
+    expect((await volunteer.get(`labels?of=batches&ids=${toBatchId}`)).body).toMatchObject([{ code: old }]);
+    expect((await volunteer.post('labels', { code: old, batchId: toBatchId })).status).toBe(200);
+    expect(codeOf(await volunteer.post('labels', { code: old, batchId }))).toBe('batch/label-taken');
+    for (const door of ['desk', 'outbox'] as const) {
+      expect(await desk.write([part(old), part('WS23 4457')], { door })).toMatchObject([{ problem: { type: '/problems/batch/label-taken' } }, { problem: { type: '/problems/label/mistyped' } }]);
+    }
+  });
+
   test('is told to who follows changes', async () => {
     const code = await drawn();
     const { batchId } = await desk.stick(3);

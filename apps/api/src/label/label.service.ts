@@ -42,13 +42,14 @@ export class LabelService {
 
   /** @throws DomainError `label/mistyped`, `batch/label-taken` when it is on another thing, `batch/unknown`, `record/no-such-…` */
   give(caller: Caller, { code: typed, batchId, donorTreeId, placeId }: GiveLabel): Promise<Label> {
-    refuseMistypedLabel(typed);
     const code = keptLabel(typed);
     const is: Labelled = batchId ? 'batch' : donorTreeId ? 'donorTree' : 'place';
     const id = batchId ?? donorTreeId ?? placeId ?? '';
     return this.database.inTransaction(caller, async (sql) => {
       await lock(sql, caller.programmeId, [code]);
       const there = await this.labels.byCode(sql, caller.programmeId, code, code);
+      // What is there already may be of an old numbering that looks like ours; only new ones are refused.
+      if (!there) refuseMistypedLabel(typed);
       if (!there || there.is === 'unclaimed') await this.labels.give(sql, { ...caller, deliveredBy: deliveredBy(caller) }, is, [{ code, id }]);
       else if (there.is !== is || there.id !== id) {
         throw new DomainError('batch/label-taken', `${there.code} has been used before; a label is never used again`, { label: there.code });

@@ -36,7 +36,7 @@ test('who did it and the workday are told where they were chosen', () => {
 });
 
 describe('what is missing is asked for before anything is kept', () => {
-  const taken = new Set(['P-1']);
+  const taken = new Set(['P-1', 'WS23 4456']);
   const [right, wrong] = ['K58Y9J69', 'K58Y9J68'];
   test.each<readonly [Act, Told, string | undefined]>([
     ['pot', { placeId: elsewhere }, 'howMany'],
@@ -44,6 +44,9 @@ describe('what is missing is asked for before anything is kept', () => {
     ['pot', { n: 5 }, 'where'],
     ['pot', { n: 5, placeId: elsewhere }, undefined],
     ['pot', { n: 5, placeId: elsewhere, label: 'p-1' }, 'labelTaken'],
+    // Of an old numbering that looks like our codes.
+    ['pot', { n: 5, placeId: elsewhere, label: 'ws23 4456' }, 'labelTaken'],
+    ['pot', { n: 5, placeId: elsewhere, label: 'ws23 4457' }, 'label'],
     ['pot', { n: 5, placeId: elsewhere, label: wrong }, 'label'],
     ['pot', { n: 5, placeId: elsewhere, label: right.toLowerCase() }, undefined],
     ['move', { all: true, placeId }, 'samePlace'],

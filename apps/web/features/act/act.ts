@@ -84,8 +84,9 @@ const positionsIn = (typed: string | undefined): string[] => (typed ?? '').split
 export function labelSlip(label: string | undefined, labels: ReadonlySet<string>): 'label' | 'labelTaken' | undefined {
   if (label === undefined || blank(label)) return undefined;
   const kept = keptLabel(label);
-  if (looksLikeLabelCode(label) && !isLabelCode(kept)) return 'label';
-  return labels.has(kept.toUpperCase()) ? 'labelTaken' : undefined;
+  // First, since old labels may look like one of our codes with a wrong character in it.
+  if (labels.has(kept.toUpperCase())) return 'labelTaken';
+  return looksLikeLabelCode(label) && !isLabelCode(kept) ? 'label' : undefined;
 }
 
 export interface ActIds {

@@ -7,7 +7,8 @@ export async function askElsewhere(programme: string, code: string): Promise<Pic
   if (navigator.onLine === false) return 'unheard';
   try {
     const { status, body } = await askFrom(await theStore())(apiPath(programme, 'labels', code), { patienceMs: WAITED_FOR_MS });
-    if (status === 404) return 'unknown';
+    // The second: it is written as one of our codes, and is neither one nor a label of before.
+    if (status === 404 || status === 422) return 'unknown';
     return status === 200 ? (body as Label) : 'unheard';
   } catch {
     return 'unheard';

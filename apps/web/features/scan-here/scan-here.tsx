@@ -46,7 +46,7 @@ export function ScanHere({ programme, walkId, address }: ScanHereProps) {
     const elsewhere = await askElsewhere(programme, code);
     if (typeof elsewhere === 'object' && elsewhere.is !== 'unclaimed') return { isTaken: true, words: t('elsewhere'), href: elsewhereHref(programme, elsewhere) };
     if (typeof elsewhere === 'object' || (found.is === 'code' && elsewhere === 'unheard')) return { isTaken: true, words: t('found.new'), href: fieldAddress(programme, 'claim', code, ...(walkId === undefined ? [] : [walkId])) };
-    return { isTaken: false, words: t(elsewhere === 'unheard' ? 'unknownHere' : 'unknown') };
+    return { isTaken: false, isUnknown: true, words: t(elsewhere === 'unheard' ? 'unknownHere' : 'unknown') };
   }
 
   return (

@@ -7,6 +7,7 @@ import { wayToBearer } from '../../lib/way-to-bearer.ts';
 export interface LabelFound {
   readonly isTaken: boolean;
   readonly words: string;
+  readonly isUnknown?: boolean;
   /** Where it leads, if it leads anywhere. */
   readonly href?: string;
 }
@@ -14,7 +15,7 @@ export interface LabelFound {
 /** What a scanned label is on, and the way there. */
 export async function findLabel(programme: string, code: string): Promise<LabelFound> {
   const [bearer, t] = await Promise.all([labelBearer(programme, code), getTranslations('scan')]);
-  if (!bearer) return { isTaken: false, words: t('unknown') };
+  if (!bearer) return { isTaken: false, isUnknown: true, words: t('unknown') };
   const what = bearer.is === 'batch' ? t('found.batch', { label: bearer.batch.label ?? bearer.code }) : t(`found.${bearer.is}`);
   return { isTaken: true, words: `${what}. ${t('opens')}`, href: wayToBearer(programme, bearer) };
 }

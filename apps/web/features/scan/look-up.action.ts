@@ -9,11 +9,11 @@ import type { ScannedBatch } from './scanned.ts';
 export type LookedUp =
   | { readonly is: 'batch'; readonly batch: Omit<ScannedBatch, 'at'> }
   | { readonly is: 'place'; readonly placeId: string }
-  | { readonly is: 'neither'; readonly words: string };
+  | { readonly is: 'neither'; readonly words: string; readonly isUnknown?: boolean };
 
 export async function lookUp(programme: string, code: string): Promise<LookedUp> {
   const [bearer, t] = await Promise.all([labelBearer(programme, code), getTranslations('scan')]);
-  if (!bearer) return { is: 'neither', words: t('unknown') };
+  if (!bearer) return { is: 'neither', words: t('unknown'), isUnknown: true };
   if (bearer.is === 'place') return { is: 'place', placeId: bearer.id };
   if (bearer.is !== 'batch') return { is: 'neither', words: t(bearer.is === 'unclaimed' ? 'moving.unclaimed' : 'moving.donorTree') };
   const { id, label, stage, balance, held, donorTree, stand, taxon, place, rows } = bearer.batch;

@@ -29,7 +29,7 @@ export function ManyScreen(props: ManyScreenProps) {
 
   async function take(code: string): Promise<ScanAnswer> {
     const found = await lookUp(programme, code);
-    if (found.is === 'neither') return { isTaken: false, words: found.words };
+    if (found.is === 'neither') return { ...found, isTaken: false };
     if (found.is === 'place') {
       const place = places.find(({ value }) => value === found.placeId);
       if (!place) return { isTaken: false, words: t('noSuchPlace') };

@@ -7,7 +7,7 @@ export type CodeSaid =
   | { readonly is: 'page'; readonly path: string }
   /** An address that is none of ours. */
   | { readonly is: 'elsewhere'; readonly host: string }
-  /** A code of ours in form, with a wrong character in it. */
+  /** A code of ours in form, with a wrong character in it; or a label of somebody's own from before, which only whoever knows all labels can tell. */
   | { readonly is: 'mistyped'; readonly code: string }
   /** Empty, too long, or with signs that no label has. */
   | { readonly is: 'nothing' };

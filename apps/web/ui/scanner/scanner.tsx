@@ -16,6 +16,8 @@ export interface ScanAnswer {
   readonly isTaken: boolean;
   /** Said on the screen and read out, such as "Batch T14". */
   readonly words: string;
+  /** Nothing is called so: of a code with a wrong character in it, that is said instead. */
+  readonly isUnknown?: boolean;
 }
 
 export interface ScannerProps {
@@ -52,9 +54,10 @@ export function Scanner({ onCode, onPage, words, addresses = [], isContinuous = 
       if (isSoundOn()) beep(true);
       stopCamera.current?.();
       onPage(said.path);
-    } else if (said.is === 'label') {
+    } else if (said.is === 'label' || said.is === 'mistyped') {
       setHeard((before) => ({ isTaken: undefined, words: words.working, code: said.code, turn: (before?.turn ?? 0) + 1 }));
-      say(await onCode(said.code), said.code);
+      const answer = await onCode(said.code);
+      say(said.is === 'mistyped' && answer.isUnknown ? { isTaken: false, words: refusalOf(said, words, text) } : answer, said.code);
     } else say({ isTaken: false, words: refusalOf(said, words, text) });
   }
 

@@ -1,5 +1,5 @@
 import type { NewEntry } from '@sprigline/contract';
-import { type Books, type Door, DomainError, refuseMistypedLabel, touchedBatches } from '@sprigline/domain';
+import { type Books, type Door, DomainError, keptLabel, refuseMistypedLabel, touchedBatches } from '@sprigline/domain';
 import type { Author } from '../author.ts';
 import { BookKeeper } from '../books/book-keeper.ts';
 import type { Opening } from '../opening/opened.ts';
@@ -72,8 +72,7 @@ export class Scribe {
 
     const { door } = this.writing;
     refuseUnknownRecords(said, this.pages);
-    // Labels of an old sheet are as they are; a correction keeps the label that is there.
-    if (door !== 'import' && 'label' in said.saying && said.saying.label !== undefined) refuseMistypedLabel(said.saying.label);
+    if ('label' in said.saying && said.saying.label !== undefined) this.#refuseMistyped(said.saying.label);
     const entry = this.#withAuthor(storedEntry(said, door, this.author, this.pages.receipt, this.reached.get(said.id)));
     this.#refuseCorrection(entry);
     const missing = missingFor(entry, this.pages);
@@ -85,6 +84,11 @@ export class Scribe {
     if (opening) this.#enter(entry, opening, books);
     else this.additions.waits(entry, missing);
     return opening ? 'written' : 'waiting';
+  }
+
+  /** Labels of an old sheet are as they are, and of one that is there already something else is said; a correction keeps the label that is there. */
+  #refuseMistyped(label: string): void {
+    if (this.writing.door !== 'import' && !this.pages.labels.has(keptLabel(label))) refuseMistypedLabel(label);
   }
 
   #again(said: NewEntry, earlier: StoredEntry): Outcome['status'] {

@@ -16,13 +16,13 @@ export const generateMetadata = titled(({ scan }) => scan.door.title);
 export default async function LabelPage({ params }: { params: Promise<{ code: string }> }) {
   const said = codeSaid(plainly((await params).code), []);
   const [{ programmes }, t] = await Promise.all([meNow(), getTranslations('scan.door')]);
-  const code = said.is === 'label' || said.is === 'mistyped' ? said.code : '';
-  if (said.is !== 'label') return <TypeLabel wrong={code} isMistyped={said.is === 'mistyped'} />;
+  if (said.is !== 'label' && said.is !== 'mistyped') return <TypeLabel wrong="" />;
+  const { code } = said;
   const found = (await Promise.all(programmes.map(async ({ handle, name }) => ({ handle, name, bearer: await labelBearer(handle, code) })))).flatMap(({ handle, name, bearer }) =>
     bearer ? [{ name, href: wayToBearer(handle, bearer) as Route }] : [],
   );
   const [only, ...others] = found;
-  if (!only) return <TypeLabel wrong={code} />;
+  if (!only) return <TypeLabel wrong={code} isMistyped={said.is === 'mistyped'} />;
   if (others.length === 0) redirect(only.href);
   return (
     <DoorPage heading={t('which')} lead={t('whichLead', { code })}>

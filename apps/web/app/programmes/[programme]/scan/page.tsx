@@ -26,7 +26,7 @@ export default async function ScanPage({ params, searchParams }: ScanPageProps) 
   const [{ programme }, { code }] = await Promise.all([params, searchParams]);
   const [{ role }, { ui, scan }, address] = await Promise.all([workplaceOf(programme), getMessages(), publicAddress()]);
   const said = code ? codeSaid(code, [address]) : undefined;
-  const bearer = said?.is === 'label' ? await labelBearer(programme, said.code) : undefined;
+  const bearer = said?.is === 'label' || said?.is === 'mistyped' ? await labelBearer(programme, said.code) : undefined;
   if (bearer) redirect(wayToBearer(programme, bearer) as Route);
   const here = pageOf(programme, 'scan');
   return (
