@@ -1,10 +1,11 @@
 import { useTranslations } from 'next-intl';
+import { memo } from 'react';
 import type { Look } from './stop.ts';
 
 const LOOKS: readonly Look[] = ['look', 'tug', 'lifted'];
 
 /** How the batch is seen. The last one stays chosen: a whole bench is mostly looked at in one way. */
-export function LookChoice({ look, choose }: { look: Look; choose: (look: Look) => void }) {
+export const LookChoice = memo(function LookChoice({ look, choose }: { look: Look; choose: (look: Look) => void }) {
   const t = useTranslations('round');
   return (
     <fieldset>
@@ -22,4 +23,4 @@ export function LookChoice({ look, choose }: { look: Look; choose: (look: Look) 
       </div>
     </fieldset>
   );
-}
+});

@@ -1,9 +1,10 @@
 import { useTranslations } from 'next-intl';
-import type { ReactNode, Ref } from 'react';
+import { memo, type ReactNode, type Ref } from 'react';
 import { sayDay } from '../../lib/calendar.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { StageMark } from '../../ui/stage-mark.tsx';
 import type { Stop } from './stop.ts';
+import type { Walk } from './use-round.ts';
 
 /** What can be done with the batch beside counting it, at the top: small keys, as large as a glove needs. */
 export const STOP_KEY = 'inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-center rounded-md border-2 border-line-strong bg-sheet px-2 text-sm leading-tight font-semibold no-underline';
@@ -20,14 +21,12 @@ interface StopHeadProps {
   readonly me: string;
   /** Not while something is tapped in that is not kept yet. */
   readonly actHref: string | undefined;
-  readonly finish: () => void;
-  /** To the whole tray that it stands in. */
-  readonly openTray: () => void;
+  readonly step: Walk['step'];
   readonly photo: ReactNode;
 }
 
-/** Which batch this is and where it stands; what was counted last time is told, and never filled in. */
-export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, finish, openTray, photo }: StopHeadProps) {
+/** Which batch this is and where it stands; what was counted last time is told, and never filled in. A tap on a key leaves it as it is. */
+export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, step, photo }: StopHeadProps) {
   const t = useTranslations('round');
   const stages = useTranslations('words.stage');
   const { label, stage, donor, stand, species, place, isTray, rows, held, lastCount, openedOn } = stop;
@@ -37,7 +36,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
       <div className={`flex items-center justify-between gap-2 text-sm ${isShort ? 'hidden' : ''}`}>
         <a href={leaveTo} className="inline-flex min-h-14 min-w-14 items-center underline">{t('leave')}</a>
         <span className="min-w-0 text-center leading-tight tabular-nums">{t('at', { at: at + 1, of })}<span className="block truncate font-semibold">{me}</span></span>
-        <button type="button" onClick={finish} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
+        <button type="button" onClick={() => step({ step: 'go', where: 'told' })} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
       </div>
       <svg viewBox={`0 0 ${of} 1`} preserveAspectRatio="none" aria-hidden className={`h-1.5 w-full rounded-full bg-line ${isShort ? 'hidden' : ''}`}>
         <rect width={at + 1} height="1" className="fill-juniper" />
@@ -55,7 +54,7 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
       </div>
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
-          {isTray ? <button type="button" onClick={openTray} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
+          {isTray ? <button type="button" onClick={() => step({ step: 'go', where: { trayAt: at } })} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
           <span className="block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount
@@ -66,4 +65,4 @@ export function StopHead({ ref, isShort, stop, at, of, leaveTo, me, actHref, fin
       </div>
     </header>
   );
-}
+});

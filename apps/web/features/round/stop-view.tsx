@@ -1,10 +1,10 @@
 import { useTranslations } from 'next-intl';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useReducer, useRef, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
-import { type Dead, deadIn, type Field, fieldsFor, isBlank, type Numbers, slipIn } from './answer.ts';
+import { deadIn, fieldsFor, isBlank, slipIn } from './answer.ts';
+import { countingAfter, countingOf } from './counting.ts';
 import { DeadBar, DeadPanel } from './dead-panel.tsx';
-import { numberAfter } from '../../ui/form/keypad.tsx';
-import { type Active, RoundKeys } from './round-keys.tsx';
+import { RoundKeys } from './round-keys.tsx';
 import { keepTyping, readTyping, type Typing } from './typing.ts';
 import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
 import { LookChoice } from './look-choice.tsx';
@@ -33,75 +33,59 @@ export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, 
   const before = draft.answers[stop.batchId];
   const t = useTranslations('round');
   const [typed] = useState(() => readTyping(window.localStorage, typingKey, Date.now()) ?? before);
-  const [look, setLook] = useState<Look>(typed?.look ?? draft.look);
-  const [numbers, setNumbers] = useState<Numbers>(typed?.numbers ?? {});
-  const [dead, setDead] = useState<Dead>(typed?.dead ?? {});
-  const [active, activate] = useState<Active>({ field: 'alive' });
-  const [slip, setSlip] = useState<ReturnType<typeof slipIn>>();
+  const [counting, count] = useReducer(countingAfter, typed ?? { look: draft.look, numbers: {}, dead: {} }, countingOf);
+  const { look, numbers, dead, active, slip } = counting;
+  const nothingYet = isBlank(numbers, dead);
   const top = useRef<HTMLHeadingElement>(null);
   useEffect(() => top.current?.focus(), []);
-  useKeptTyping(typingKey, before, { look, numbers, dead });
+  useKeptTyping(typingKey, before, counting);
 
-  const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
-  const onward = at + 1 < of ? at + 1 : 'told';
-  const tellNow = (told: Parameters<typeof tell>[1]): void => (keepTyping(window.localStorage, typingKey, undefined, Date.now()), tell(stop, told, onward));
-  function press(key: string) {
-    setSlip(undefined);
-    if ('cause' in active) setDead({ ...dead, [active.cause]: numberAfter(dead[active.cause], key) ?? 0 });
-    else setNumbers(withNumber(numbers, active.field, numberAfter(numbers[active.field], key)));
-  }
-
-  function choose(next: Look) {
-    setLook(next);
+  const press = useCallback((key: string) => count({ step: 'press', key }), []);
+  const choose = useCallback((next: Look) => {
+    count({ step: 'look', look: next, stage: stop.stage });
     step({ step: 'look', look: next });
-    // What cannot be seen with that look is not kept.
-    const seen = fieldsFor(stop.stage, next);
-    setNumbers(Object.fromEntries(Object.entries(numbers).filter(([field]) => seen.some((one) => one === field))));
-    if ('field' in active && !seen.includes(active.field)) activate({ field: 'alive' });
+  }, [step, stop.stage]);
+  const go = (where: Parameters<typeof tell>[2]): void => step({ step: 'go', where });
+
+  const onward = at + 1 < of ? at + 1 : 'told';
+  function tellNow(told: Pick<Parameters<typeof tell>[1], 'said' | 'numbers' | 'dead'>): void {
+    keepTyping(window.localStorage, typingKey, undefined, Date.now());
+    const minute = draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined;
+    tell(stop, { ...told, look, minute }, onward);
   }
 
   function next() {
-    if (isBlank(numbers, dead)) {
+    if (nothingYet) {
       // Rubbed out again: what was told before is taken back. Nothing to report has no number to rub out: it is passed by.
       if (before?.said === 'seen') undo(before);
-      return step({ step: 'go', where: onward });
+      return go(onward);
     }
     const wrong = slipIn({ numbers });
-    if (wrong) return setSlip(wrong);
-    tellNow({ said: 'seen', look, numbers, dead, minute });
+    if (wrong) return count({ step: 'slip', slip: wrong });
+    tellNow({ said: 'seen', numbers, dead });
   }
 
   useTypedFigures(press);
   return (
     <section aria-labelledby="stop" className="mx-auto flex max-w-md flex-col gap-2">
-      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} me={me} actHref={isBlank(numbers, dead) ? actHref : undefined} finish={() => step({ step: 'go', where: 'told' })} openTray={() => step({ step: 'go', where: { trayAt: at } })} photo={photo} />
+      <StopHead ref={top} isShort={'cause' in active} stop={stop} at={at} of={of} leaveTo={leaveTo} me={me} actHref={nothingYet ? actHref : undefined} step={step} photo={photo} />
       {'cause' in active ? (
-        <DeadPanel dead={dead} cause={active.cause} choose={(cause) => activate({ cause })} />
+        <DeadPanel dead={dead} cause={active.cause} choose={(cause) => count({ step: 'activate', active: { cause } })} />
       ) : (
         <>
           {stop.stage !== 'planted' && <LookChoice look={look} choose={choose} />}
-          <NumberFields fields={fieldsFor(stop.stage, look)} numbers={numbers} dead={deadIn(dead)} active={active.field} activate={(field) => activate({ field })} openDead={() => activate({ cause: 'brown' })} />
+          <NumberFields fields={fieldsFor(stop.stage, look)} numbers={numbers} dead={deadIn(dead)} active={active.field} activate={(field) => count({ step: 'activate', active: { field } })} openDead={() => count({ step: 'activate', active: { cause: 'brown' } })} />
         </>
       )}
       {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
       <RoundKeys active={active} press={press} />
       {'cause' in active ? (
-        <DeadBar dead={dead} done={() => activate({ field: 'alive' })} />
+        <DeadBar dead={dead} done={() => count({ step: 'activate', active: { field: 'alive' } })} />
       ) : (
-        <StopBar
-          isBlank={isBlank(numbers, dead)}
-          back={() => step({ step: 'go', where: at === 0 ? 'start' : at - 1 })}
-          fine={() => tellNow({ said: 'fine', look, numbers: {}, dead: {}, minute })}
-          next={next}
-        />
+        <StopBar isBlank={nothingYet} back={() => go(at === 0 ? 'start' : at - 1)} fine={() => tellNow({ said: 'fine', numbers: {}, dead: {} })} next={next} />
       )}
     </section>
   );
-}
-
-function withNumber(numbers: Numbers, field: Field, n: number | undefined): Numbers {
-  const { [field]: _, ...others } = numbers;
-  return n === undefined ? others : { ...others, [field]: n };
 }
 
 /** Keeps on the phone what is tapped in and not told yet. */
