@@ -1,12 +1,13 @@
 import { useEffect, useMemo, useState } from 'react';
 import { today } from '../../lib/calendar.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import { askFrom, WAITED_FOR_MS } from '../../lib/phone/ask.ts';
+import { askFrom } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
+import { freshPack } from '../../lib/phone/fresh-pack.ts';
 import { type LastUsed, lastUsed } from '../../lib/phone/last-used.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
-import { allPacked, packProgramme } from '../../lib/phone/packing.ts';
+import { allPacked } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { type OwnItem, standing, useOwn } from '../../lib/phone/use-own.ts';
 
@@ -45,7 +46,7 @@ export function useFieldPack({ programme, walkId, isFresh = false }: Asked): Fie
     let isGone = false;
     const find = async (): Promise<FieldPack | 'unknown'> => {
       const store = await theStore();
-      if (isFresh && navigator.onLine) await packProgramme(store, askFrom(store), { programme, now: Date.now(), patienceMs: WAITED_FOR_MS });
+      if (isFresh && navigator.onLine) await freshPack(store, askFrom(store), programme, Date.now());
       const [packed, last] = await Promise.all([allPacked(store), lastUsed(store, programme)]);
       const pack = packed.packs.find((one) => one.programme.handle === programme);
       const walks = packed.walks.filter((one) => one.programme === programme);

@@ -5,6 +5,7 @@ import { ago } from '../../lib/ago.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
 import { apiPath, askFrom } from '../../lib/phone/ask.ts';
 import { type NotPacked, packOf, packWalk } from '../../lib/phone/packing.ts';
+import { soon } from '../../lib/phone/soon.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Flag } from '../../ui/flag.tsx';
@@ -74,8 +75,10 @@ function usePlaces(programme: string): readonly PlaceToPack[] | undefined {
   useEffect(() => {
     const find = async (): Promise<readonly PlaceToPack[]> => {
       const store = await theStore();
-      const fresh = await askFrom(store)(apiPath(programme, 'pack'), { patienceMs: 8_000 }).catch(() => undefined);
-      const pack = fresh?.status === 200 ? (fresh.body as Pack) : await packOf(store, programme);
+      const kept = await packOf(store, programme);
+      const asked = askFrom(store)(apiPath(programme, 'pack')).catch(() => undefined);
+      const fresh = await (kept ? soon(asked) : asked);
+      const pack = fresh?.status === 200 ? (fresh.body as Pack) : kept;
       return placesToPack(pack?.places ?? []);
     };
     find().then(setPlaces, () => setPlaces([]));

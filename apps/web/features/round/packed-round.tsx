@@ -3,12 +3,13 @@
 import { useTranslations } from 'next-intl';
 import { type ReactNode, useEffect, useState } from 'react';
 import { today } from '../../lib/calendar.ts';
-import { askFrom, WAITED_FOR_MS } from '../../lib/phone/ask.ts';
+import { askFrom } from '../../lib/phone/ask.ts';
 import { authorHere } from '../../lib/phone/device.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import type { KeptPack, KeptWalk, WalkKind } from '../../lib/phone/pack-shapes.ts';
 import { type NotPacked, packOf, packWalk, walkOf } from '../../lib/phone/packing.ts';
-import { theStore } from '../../lib/phone/store.ts';
+import { soon } from '../../lib/phone/soon.ts';
+import { type Store, theStore } from '../../lib/phone/store.ts';
 import { workdaysIn } from '../../lib/phone/workdays-in.ts';
 import { draftKey } from '../../lib/round-drafts.ts';
 import { rememberedWorkday } from '../../lib/workday-cookie.ts';
@@ -83,7 +84,7 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
     let isGone = false;
     const find = async (): Promise<Found> => {
       const store = await theStore();
-      const fresh = navigator.onLine === false ? 'unheard' : await packWalk(store, askFrom(store), { programme, kind, id, now: Date.now(), patienceMs: WAITED_FOR_MS });
+      const fresh = navigator.onLine === false ? 'unheard' : await packedAnew(store, { programme, kind, id });
       const [pack, walk] = await Promise.all([packOf(store, programme), walkOf(store, { programme, id })]);
       if (!pack || !walk) return typeof fresh === 'string' ? fresh : 'unheard';
       const author = await authorHere(store, programme);
@@ -95,4 +96,10 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
     return () => void (isGone = true);
   }, [programme, kind, id]);
   return found;
+}
+
+/** Whoever has it on the phone already is not held up by a weak signal; without it there is nothing to walk. */
+async function packedAnew(store: Store, walk: Pick<PackedRoundProps, 'programme' | 'kind' | 'id'>): Promise<KeptWalk | NotPacked | undefined> {
+  const fresh = packWalk(store, askFrom(store), { ...walk, now: Date.now() });
+  return (await walkOf(store, walk)) ? soon(fresh) : fresh;
 }

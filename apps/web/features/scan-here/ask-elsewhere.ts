@@ -1,6 +1,9 @@
 import type { Label } from '@sprigline/contract';
-import { apiPath, askFrom, WAITED_FOR_MS } from '../../lib/phone/ask.ts';
+import { apiPath, askFrom } from '../../lib/phone/ask.ts';
 import { theStore } from '../../lib/phone/store.ts';
+
+/** So long somebody waits with a label in their hand, before they are asked what it is on. Milliseconds. */
+const WAITED_FOR_MS = 2_500;
 
 /** What the books know of a label that no pack has; `unheard` where there is no signal, or nobody signed in. */
 export async function askElsewhere(programme: string, code: string): Promise<Pick<Label, 'is' | 'id'> | 'unknown' | 'unheard'> {

@@ -22,9 +22,6 @@ export type Ask = (path: string, asked?: Asked) => Promise<Answered>;
 
 const PATIENCE_MS = 30_000;
 
-/** So long somebody who stands there waits for the server, before the phone goes on with what it has. Milliseconds. */
-export const WAITED_FOR_MS = 2_500;
-
 /** Address of a programme's thing in the API. */
 export const apiPath = (programme: string, ...parts: readonly string[]): string => `/api/v1/programmes/${[programme, ...parts].map(encodeURIComponent).join('/')}`;
 

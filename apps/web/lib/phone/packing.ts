@@ -10,15 +10,14 @@ const walkKey = ({ programme, id }: Pick<KeptWalk, 'programme' | 'id'>): string 
 
 interface ToPack extends Pick<KeptWalk, 'programme' | 'kind' | 'id'> {
   readonly now: number;
-  readonly patienceMs?: number | undefined;
 }
 
 /**
  * Takes a place or a printed list along: the walk with the books of its batches, and what holds wherever one walks.
  * Both are kept at once, or neither.
  */
-export async function packWalk(store: Store, ask: Ask, { programme, kind, id, now, patienceMs }: ToPack): Promise<KeptWalk | NotPacked> {
-  const answers = await heard(ask, [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')], patienceMs);
+export async function packWalk(store: Store, ask: Ask, { programme, kind, id, now }: ToPack): Promise<KeptWalk | NotPacked> {
+  const answers = await heard(ask, [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')]);
   if (typeof answers === 'string') return answers;
   const [pack, walk] = answers as [Pack, PlacePack];
   const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books, labels: walk.labels };
@@ -28,18 +27,18 @@ export async function packWalk(store: Store, ask: Ask, { programme, kind, id, no
 }
 
 /** Takes along anew what holds wherever one walks; walks stay as they were packed. */
-export async function packProgramme(store: Store, ask: Ask, { programme, now, patienceMs }: Omit<ToPack, 'kind' | 'id'>): Promise<KeptPack | NotPacked> {
-  const answers = await heard(ask, [apiPath(programme, 'pack')], patienceMs);
+export async function packProgramme(store: Store, ask: Ask, { programme, now }: Omit<ToPack, 'kind' | 'id'>): Promise<KeptPack | NotPacked> {
+  const answers = await heard(ask, [apiPath(programme, 'pack')]);
   if (typeof answers === 'string') return answers;
   const kept: KeptPack = { ...(answers[0] as Pack), packedAt: now };
   return (await keepAll(store, programme, kept, undefined)) ? kept : 'full';
 }
 
 /** What was answered, all of it, or why there is nothing to pack. */
-async function heard(ask: Ask, paths: readonly string[], patienceMs: number | undefined): Promise<unknown[] | NotPacked> {
+async function heard(ask: Ask, paths: readonly string[]): Promise<unknown[] | NotPacked> {
   let answers;
   try {
-    answers = await Promise.all(paths.map((path) => ask(path, patienceMs === undefined ? {} : { patienceMs })));
+    answers = await Promise.all(paths.map((path) => ask(path)));
   } catch {
     return 'unheard';
   }
