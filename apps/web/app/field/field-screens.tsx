@@ -11,6 +11,7 @@ import { fieldAddress } from '../../lib/field-address.ts';
 import { whenUsed } from '../../lib/when-used.ts';
 
 const WhoLogs = whenUsed(() => import('../../features/who-logs/who-logs.tsx').then((file) => file.WhoLogs));
+const PrivateNotice = whenUsed(() => import('../../features/outbox/private-notice.tsx').then((file) => file.PrivateNotice));
 const StorageNotice = whenUsed(() => import('../../features/outbox/storage-notice.tsx').then((file) => file.StorageNotice));
 const WhoLine = whenUsed(() => import('../../features/who-logs/who-line.tsx').then((file) => file.WhoLine));
 
@@ -30,6 +31,7 @@ export function FieldScreens({ address }: { address: string }) {
     <FieldApp
       line={<OutboxLine />}
       whoLogs={(programme) => <Suspense><WhoLogs programme={programme} /></Suspense>}
+      warning={<Suspense><PrivateNotice /></Suspense>}
       storage={<Suspense><StorageNotice /></Suspense>}
       lock={(programme, screen) => <IdleLock programme={programme}>{screen}</IdleLock>}
       screens={(route, chosen) => (

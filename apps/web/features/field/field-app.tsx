@@ -18,6 +18,8 @@ interface FieldAppProps {
   readonly screens: (route: Exclude<FieldRoute, { screen: 'home' | 'pack' }>, chosen: string) => ReactNode;
   /** Who logs in a programme, to be changed by a tap. */
   readonly whoLogs: (programme: string) => ReactNode;
+  /** What has to be known before anything is tapped in. */
+  readonly warning: ReactNode;
   /** How safe what is kept here is from the browser itself. */
   readonly storage: ReactNode;
   /** Put around what is on the screen. */
@@ -54,8 +56,8 @@ export function FieldApp(props: FieldAppProps) {
   );
 }
 
-function screenOf(route: FieldRoute, { screens, whoLogs, storage }: FieldAppProps, chosen: string): ReactNode {
-  if (route.screen === 'home') return <FieldHome only={route.programme} whoLogs={whoLogs} storage={storage} />;
+function screenOf(route: FieldRoute, { screens, whoLogs, warning, storage }: FieldAppProps, chosen: string): ReactNode {
+  if (route.screen === 'home') return <FieldHome only={route.programme} whoLogs={whoLogs} warning={warning} storage={storage} />;
   if (route.screen === 'pack') return <Suspense><PackPlaces programme={route.programme} /></Suspense>;
   return screens(route, chosen);
 }

@@ -11,14 +11,13 @@ import { PageHeading } from '../../ui/page-heading.tsx';
 import { InstallHint } from './install-hint.tsx';
 import { usePacked } from './use-packed.ts';
 
-const UpdateNotice = whenUsed(() => import('./update-notice.tsx').then((file) => file.UpdateNotice));
-const DoubtsNotice = whenUsed(() => import('./doubts-notice.tsx').then((file) => file.DoubtsNotice));
+const HomeNotices = whenUsed(() => import('./home-notices.tsx').then((file) => file.HomeNotices));
 
 /** Older than that, a pack may leave out what others have done since. Milliseconds. */
 const OLD_MS = 24 * 60 * 60 * 1000;
 
 /** What lies on this phone: the walks, and the way to more. @param only one programme; all of them when left out */
-export function FieldHome({ only, whoLogs, storage }: { only?: string | undefined; whoLogs: (programme: string) => ReactNode; storage: ReactNode }) {
+export function FieldHome({ only, whoLogs, warning, storage }: { only?: string | undefined; whoLogs: (programme: string) => ReactNode; warning: ReactNode; storage: ReactNode }) {
   const t = useTranslations('field');
   const { packed } = usePacked();
   if (!packed) return <p role="status">{t('opening')}</p>;
@@ -26,8 +25,8 @@ export function FieldHome({ only, whoLogs, storage }: { only?: string | undefine
   return (
     <>
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
-      <Suspense><UpdateNotice /></Suspense>
-      <Suspense><DoubtsNotice /></Suspense>
+      {warning}
+      <Suspense><HomeNotices /></Suspense>
       {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
       {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}

@@ -11,6 +11,7 @@ import { PageHeading } from '../../ui/page-heading.tsx';
 import { DecidedList } from './decided-list.tsx';
 import { DeviceFile } from './device-file.tsx';
 import type { KnownHere } from './known-here.ts';
+import { PrivateNotice } from './private-notice.tsx';
 import { AT_ONCE, RefusedPart } from './refused-part.tsx';
 import { SentList } from './sent-list.tsx';
 import { StorageNotice } from './storage-notice.tsx';
@@ -41,6 +42,7 @@ export function OutboxScreen() {
     <>
       <p><a href={fieldAddress()} className="inline-flex min-h-14 items-center underline">{field('title')}</a></p>
       <PageHeading>{t('title')}</PageHeading>
+      <PrivateNotice />
       <p role="status" className="mb-4 rounded-md border-2 border-juniper bg-lichen p-4 font-semibold text-on-lichen empty:hidden">{said && `✓ ${said}`}</p>
       {items.length === 0 && <p className="rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">✓ {decided.length === 0 ? t('none') : t('noneWaits')}</p>}
       {items.length > 0 && (
