@@ -50,6 +50,7 @@ export function ReviewCard({ programme, kept, item, zone, isOpen, people, nameOf
         <p className="text-sm text-ink-soft">{who.filter(Boolean).join(' · ')}</p>
       </div>
       <p className="max-w-prose text-sm text-ink-soft">{said.todo[code]}</p>
+      {code === 'told-after-all' && item.decisions.length > 0 && <p className="text-sm">{said.withNote}</p>}
       <SoFar decisions={item.decisions} zone={zone} />
       {isOpen ? (
         <DecideForm programme={programme} kept={kept} flag={flag} people={people} askable={item.canBeAsked ? (writtenBy ?? undefined) : undefined} />
