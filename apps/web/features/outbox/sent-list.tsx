@@ -1,10 +1,9 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useState } from 'react';
-import { onNews } from '../../lib/phone/news.ts';
 import type { SentItem } from '../../lib/phone/outbox-item.ts';
 import { sentLately } from '../../lib/phone/outbox.ts';
 import { isDoubtful, markDoubtsSeen } from '../../lib/phone/doubts.ts';
-import { theStore } from '../../lib/phone/store.ts';
+import type { Store } from '../../lib/phone/store.ts';
+import { useKept } from '../../lib/phone/use-kept.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { LINE, What } from './what.tsx';
 
@@ -14,7 +13,7 @@ const SHOWN = 50;
 /** What was sent lately: first what the books doubt, all of it, then the newest of the rest. */
 export function SentList() {
   const t = useTranslations('outbox');
-  const sent = useSent();
+  const sent = useKept(sentAndSeen, NOTHING);
   const doubtful = sent.filter(isDoubtful);
   const fine = sent.filter((item) => !isDoubtful(item)).slice(0, SHOWN);
   return (
@@ -53,15 +52,11 @@ function SentLine({ item }: { item: SentItem }) {
   );
 }
 
-function useSent(): readonly SentItem[] {
-  const [sent, setSent] = useState<readonly SentItem[]>([]);
-  useEffect(() => {
-    const look = (): void => void theStore().then(async (store) => {
-      setSent(await sentLately(store));
-      await markDoubtsSeen(store, Date.now());
-    }).catch(() => undefined);
-    look();
-    return onNews(look);
-  }, []);
+const NOTHING: readonly SentItem[] = [];
+
+/** Shown is seen. */
+async function sentAndSeen(store: Store): Promise<readonly SentItem[]> {
+  const sent = await sentLately(store);
+  await markDoubtsSeen(store, Date.now()).catch(() => undefined);
   return sent;
 }

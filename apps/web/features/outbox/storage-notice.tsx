@@ -1,8 +1,7 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useState } from 'react';
 import { STAYS } from '../../lib/phone/device.ts';
-import { onNews } from '../../lib/phone/news.ts';
-import { theStore } from '../../lib/phone/store.ts';
+import type { Store } from '../../lib/phone/store.ts';
+import { useKept } from '../../lib/phone/use-kept.ts';
 
 interface Room {
   /** Whether the browser has promised to keep what is here; nothing while nothing was ever kept. */
@@ -19,7 +18,7 @@ const LOW_MB = 50;
 /** How safe what is on this phone is from the browser itself. */
 export function StorageNotice() {
   const t = useTranslations('outbox');
-  const room = useRoom();
+  const room = useKept<Room | undefined>(roomHere, undefined);
   if (!room) return null;
   const { stays, isTab, freeMb } = room;
   const isLow = freeMb !== undefined && freeMb < LOW_MB;
@@ -34,22 +33,13 @@ export function StorageNotice() {
   );
 }
 
-function useRoom(): Room | undefined {
-  const [room, setRoom] = useState<Room>();
-  useEffect(() => {
-    const look = async (): Promise<void> => {
-      const [stays, estimate] = await Promise.all([theStore().then((store) => store.get('settings', STAYS)), navigator.storage?.estimate?.().catch(() => undefined)]);
-      const { quota, usage } = estimate ?? {};
-      setRoom({
-        stays: typeof stays === 'boolean' ? stays : undefined,
-        isTab: 'standalone' in navigator && navigator.standalone !== true,
-        freeMb: quota === undefined ? undefined : Math.floor((quota - (usage ?? 0)) / 1_000_000),
-      });
-    };
-    const lookOr = (): void => void look().catch(() => undefined);
-    lookOr();
-    // The first thing that is kept brings the browser's answer.
-    return onNews(lookOr);
-  }, []);
-  return room;
+/** Looked at again when something changes: the first thing that is kept brings the browser's answer. */
+async function roomHere(store: Store): Promise<Room> {
+  const [stays, estimate] = await Promise.all([store.get('settings', STAYS), navigator.storage?.estimate?.().catch(() => undefined)]);
+  const { quota, usage } = estimate ?? {};
+  return {
+    stays: typeof stays === 'boolean' ? stays : undefined,
+    isTab: 'standalone' in navigator && navigator.standalone !== true,
+    freeMb: quota === undefined ? undefined : Math.floor((quota - (usage ?? 0)) / 1_000_000),
+  };
 }

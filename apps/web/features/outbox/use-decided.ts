@@ -1,6 +1,6 @@
 import { decidedHere } from '../../lib/phone/decide.ts';
 import type { OutboxItem } from '../../lib/phone/outbox-item.ts';
-import { useKept } from './use-kept.ts';
+import { useKept } from '../../lib/phone/use-kept.ts';
 
 const NOTHING: readonly OutboxItem[] = [];
 

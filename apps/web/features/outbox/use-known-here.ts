@@ -1,5 +1,5 @@
 import { type KnownHere, knownHere } from './known-here.ts';
-import { useKept } from './use-kept.ts';
+import { useKept } from '../../lib/phone/use-kept.ts';
 
 const NOTHING: KnownHere = { names: new Map(), placeOf: new Map(), zones: new Map(), own: new Map() };
 

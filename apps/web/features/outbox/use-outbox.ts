@@ -1,10 +1,10 @@
-import { useEffect, useState } from 'react';
-import { onNews } from '../../lib/phone/news.ts';
+import { useEffect } from 'react';
 import type { OutboxItem } from '../../lib/phone/outbox-item.ts';
 import { unsent } from '../../lib/phone/outbox.ts';
 import type { Ending } from '../../lib/phone/sender.ts';
 import { endingOfLastTry, sendAtEveryChance } from '../../lib/phone/sending.ts';
-import { theStore } from '../../lib/phone/store.ts';
+import type { Store } from '../../lib/phone/store.ts';
+import { useKept } from '../../lib/phone/use-kept.ts';
 
 export interface Outbox {
   /** In the order in which they were logged. */
@@ -15,17 +15,8 @@ export interface Outbox {
 
 /** What is only on this phone; as long as somebody looks, it is sent at every chance. */
 export function useOutbox(): Outbox | undefined {
-  const [outbox, setOutbox] = useState<Outbox>();
-  useEffect(() => {
-    const look = (): void => {
-      theStore().then(unsent).then((items) => setOutbox({ items, ending: endingOfLastTry() }), () => undefined);
-    };
-    look();
-    const [stopListening, stopSending] = [onNews(look), sendAtEveryChance()];
-    return () => {
-      stopListening();
-      stopSending();
-    };
-  }, []);
-  return outbox;
+  useEffect(sendAtEveryChance, []);
+  return useKept<Outbox | undefined>(outboxIn, undefined);
 }
+
+const outboxIn = async (store: Store): Promise<Outbox> => ({ items: await unsent(store), ending: endingOfLastTry() });
