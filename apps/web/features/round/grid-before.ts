@@ -1,5 +1,6 @@
 import type { Answer } from './answer.ts';
 import { type Celled, type Extras, type Mark, type Marks, told } from './grid-cells.ts';
+import { asksRoots, rootsFrom } from './grid-roots.ts';
 
 /** What a finger has said of a tray. */
 export interface Tapped {
@@ -27,18 +28,21 @@ function keptOf({ stop: { batchId }, n }: Celled, { marks, extras }: Tapped): Ta
   return { marks: Object.fromEntries(own), extras: { [batchId]: extra } };
 }
 
-function saysSo(one: Celled, { marks, extras }: Tapped, { said, numbers, dead }: Answer): boolean {
-  const now = told(one, marks, extras, numbers.alive !== undefined);
-  return said === 'seen' && now.numbers.alive === numbers.alive && [...Object.keys(dead), ...Object.keys(now.dead)].every((cause) => (now.dead[cause] ?? 0) === (dead[cause] ?? 0));
+function saysSo(one: Celled, { marks, extras }: Tapped, { said, look, numbers, dead }: Answer): boolean {
+  const now = told(one, marks, extras, { isAll: numbers.alive !== undefined, look });
+  return said === 'seen' && (['alive', 'rooted', 'callused'] as const).every((field) => now.numbers[field] === numbers[field]) && [...Object.keys(dead), ...Object.keys(now.dead)].every((cause) => (now.dead[cause] ?? 0) === (dead[cause] ?? 0));
 }
 
-function fromAnswer({ stop: { batchId }, n }: Celled, answer: Answer | undefined): Tapped {
+function fromAnswer({ stop, n }: Celled, answer: Answer | undefined): Tapped {
   if (answer?.said !== 'seen') return { marks: {}, extras: {} };
+  const { batchId } = stop;
   const dead = Object.entries(answer.dead).flatMap(([cause, many]) => Array.from({ length: many }, () => cause as Mark));
   const { alive = n - dead.length } = answer.numbers;
   const extra = Math.max(0, alive + dead.length - n);
   const marks = [...dead, ...Array.from({ length: Math.max(0, n - alive - dead.length) }, () => 'gone' as const)];
-  return { marks: Object.fromEntries(marks.map((mark, at) => [`${batchId}/${n + extra - marks.length + at}`, mark])), extras: { [batchId]: extra } };
+  const living = Array.from({ length: n + extra - marks.length }, (_, nth) => `${batchId}/${nth}`);
+  const lost = Object.fromEntries(marks.map((mark, at) => [`${batchId}/${living.length + at}`, mark]));
+  return { marks: { ...(asksRoots(stop, answer.look) ? rootsFrom(answer.numbers, living) : {}), ...lost }, extras: { [batchId]: extra } };
 }
 
 /** So long it is what somebody is just looking at. Milliseconds. */

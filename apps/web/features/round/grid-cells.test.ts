@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { entriesOf } from './answer.ts';
 import { tappedBefore } from './grid-before.ts';
+import { rootsTold, silentCells, withRest } from './grid-roots.ts';
 import { answersOf, celledOf, countsOf, gridRows, type Marks, tapped, withCause } from './grid-cells.ts';
 import { cellAfter } from './grid-way.ts';
 import type { Stop } from './stop.ts';
@@ -48,6 +49,43 @@ test('without a look at all nothing is counted: only the dead are told', () => {
 test('one more than the books have is counted with the others', () => {
   expect(sayings({}, { b: 1 })).toMatchObject([{ batchId: 'a', alive: 5 }, { batchId: 'b', alive: 3 }]);
   expect(countsOf([a, b], { 'a/0': 'gone', 'b/2': 'open' }, { b: 1 })).toEqual({ open: 1, dead: 1, alive: 6, isOnlyByCount: true });
+});
+
+test('roots are told of a batch once every living plant of it has a word, and never of some alone', () => {
+  const part: Marks = { 'a/0': 'rooted', 'a/1': 'callused', 'a/2': 'brown', 'b/0': 'unrooted', 'b/1': 'unrooted' };
+  expect(sayings(part)).toEqual([
+    { kind: 'counted', batchId: 'a', alive: 4, look: 'tug', dead: [{ n: 1, cause: 'brown and crisp', certainty: 'seen' }] },
+    { kind: 'counted', batchId: 'b', alive: 2, rooted: 0, look: 'tug', dead: [] },
+  ]);
+  expect(silentCells([a, b], part, {}, 'tug')).toEqual(['a/3', 'a/4']);
+  const all = withRest(part, ['a/3', 'a/4']);
+  expect(sayings(all)).toMatchObject([{ alive: 4, rooted: 1 }, { alive: 2, rooted: 0 }]);
+  expect(answersOf([a], all, {}, { ...telling, look: 'lifted' })[0]?.numbers).toEqual({ alive: 4, rooted: 1, callused: 1 });
+  expect(sayings(all, { a: 1 })).toMatchObject([{ alive: 5 }, {}]);
+  expect(sayings(all, { a: 1 })[0]).not.toHaveProperty('rooted');
+});
+
+test('from above, or of plants that are no cuttings, no roots are told; a batch of none left has none to tell', () => {
+  const all = withRest({}, silentCells([a, b], {}, {}, 'lifted'));
+  expect(answersOf([a], all, {}, { ...telling, look: 'look' })[0]?.numbers).toEqual({ alive: 5 });
+  const potted = { ...a, stop: { ...a.stop, stage: 'potted' as const } };
+  expect(answersOf([potted], all, {}, telling)[0]?.numbers).toEqual({ alive: 5 });
+  expect(silentCells([potted], {}, {}, 'lifted')).toEqual([]);
+  expect(rootsTold([], 0, 'lifted')).toEqual({});
+});
+
+test('marks of roots are no dead ones, and only the dead are told without a look at all', () => {
+  expect(countsOf([a, b], { 'a/0': 'rooted', 'a/1': 'brown' }, {})).toEqual({ open: 0, dead: 1, alive: 6, isOnlyByCount: false });
+  expect(sayings({ 'a/0': 'rooted', 'a/1': 'brown' }, {}, false)).toEqual([{ kind: 'died', batchId: 'a', n: 1, cause: 'brown and crisp', certainty: 'seen' }]);
+});
+
+test('told by batch with roots, a grid shows as many; what was tapped here stays where it was', () => {
+  const [answer] = answersOf([a], { 'a/1': 'rooted', 'a/0': 'unrooted', 'a/2': 'unrooted', 'a/3': 'unrooted', 'a/4': 'gone' }, {}, telling);
+  if (!answer) throw new Error('nothing was told');
+  expect(tappedBefore([a], undefined, { a: answer }).marks).toEqual({ 'a/0': 'rooted', 'a/1': 'unrooted', 'a/2': 'unrooted', 'a/3': 'unrooted', 'a/4': 'gone' });
+  const kept = { marks: { 'a/3': 'rooted', 'a/0': 'unrooted', 'a/1': 'unrooted', 'a/2': 'unrooted', 'a/4': 'gone' } as Marks, extras: {} };
+  expect(tappedBefore([a], kept, { a: answer }).marks).toEqual(kept.marks);
+  expect(tappedBefore([a], kept, { a: { ...answer, numbers: { alive: 4, rooted: 3 } } }).marks['a/2']).toBe('rooted');
 });
 
 test('told anew, entries keep their ids', () => {

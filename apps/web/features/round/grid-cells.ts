@@ -1,9 +1,10 @@
 import { type Answer, answerTo, type Dead, deadIn } from './answer.ts';
 import type { CAUSES } from './dead-panel.tsx';
+import { asksRoots, isRoot, type RootMark, rootsTold } from './grid-roots.ts';
 import type { Look, Stop } from './stop.ts';
 
-/** What was tapped of one plant: dead and not told of what, dead of a cause, or gone without a trace. A plant without a mark was not tapped. */
-export type Mark = 'open' | 'gone' | (typeof CAUSES)[number];
+/** What was tapped of one plant: nothing told yet, dead of a cause, gone without a trace, or alive and what of its roots. A plant without a mark was not tapped. */
+export type Mark = 'open' | 'gone' | RootMark | (typeof CAUSES)[number];
 
 /** Marks by cell. */
 export type Marks = Readonly<Record<string, Mark>>;
@@ -92,20 +93,22 @@ function deadOf(marks: readonly Mark[]): Dead {
   const dead: Record<string, number> = {};
   for (const mark of marks) {
     const cause = mark === 'open' ? 'unclear' : mark;
-    if (cause !== 'gone') dead[cause] = (dead[cause] ?? 0) + 1;
+    if (cause !== 'gone' && !isRoot(cause)) dead[cause] = (dead[cause] ?? 0) + 1;
   }
   return dead;
 }
 
 /** What cells say of one batch. @param isAll somebody looked at every plant: else nothing is known of those without a mark */
-export function told({ stop: { batchId }, n }: Celled, marks: Marks, extras: Extras, isAll: boolean): Pick<Answer, 'numbers' | 'dead'> {
-  const own = marksOf(marks, batchId);
-  return { numbers: isAll ? { alive: n + (extras[batchId] ?? 0) - own.length } : {}, dead: deadOf(own) };
+export function told({ stop, n }: Celled, marks: Marks, extras: Extras, { isAll, look }: Pick<Telling, 'isAll' | 'look'>): Pick<Answer, 'numbers' | 'dead'> {
+  const own = marksOf(marks, stop.batchId);
+  const roots = own.filter(isRoot);
+  const alive = n + (extras[stop.batchId] ?? 0) - own.length + roots.length;
+  return { numbers: isAll ? { alive, ...(asksRoots(stop, look) ? rootsTold(roots, alive, look) : {}) } : {}, dead: deadOf(own) };
 }
 
 /** What is marked in a tray, in figures. */
 export function countsOf(celled: readonly Celled[], marks: Marks, extras: Extras): { readonly open: number; readonly dead: number; readonly alive: number; readonly isOnlyByCount: boolean } {
-  const all = celled.flatMap(({ stop }) => marksOf(marks, stop.batchId));
+  const all = celled.flatMap(({ stop }) => marksOf(marks, stop.batchId)).filter((mark) => !isRoot(mark));
   const [gone, added] = [all.filter((mark) => mark === 'gone').length, Object.values(extras).reduce((sum, n) => sum + n, 0)];
   return {
     open: all.filter((mark) => mark === 'open').length,
@@ -127,7 +130,7 @@ interface Telling {
 /** What a tapped tray says, batch by batch: the same answers as a walk from batch to batch would give. Without a look at all, only batches with dead are told. */
 export function answersOf(celled: readonly Celled[], marks: Marks, extras: Extras, { look, isAll, minuteOf, before }: Telling): readonly Answer[] {
   return celled.flatMap((one) => {
-    const { numbers, dead } = told(one, marks, extras, isAll);
+    const { numbers, dead } = told(one, marks, extras, { isAll, look });
     if (!isAll && deadIn(dead) === 0) return [];
     const earlier = before[one.stop.batchId];
     return [answerTo(one.stop, { said: 'seen', look, numbers, dead, minute: minuteOf(earlier) }, earlier)];

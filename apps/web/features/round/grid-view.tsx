@@ -27,7 +27,7 @@ export function GridView(props: GridProps) {
       <h1 ref={top} id="tray" tabIndex={-1} className="text-xl outline-none">{t('title', { tray })}</h1>
       {grid.celled.length === 0 ? <p>{t('none')}</p> : (
         <>
-          <p className="max-w-prose leading-snug">{t('lead')} <span className="text-sm text-ink-soft">{t('anyCell')}</span></p>
+          <p className="max-w-prose leading-snug">{t(draft.look === 'look' ? 'lead' : 'leadRoots')} <span className="text-sm text-ink-soft">{t('anyCell')}</span></p>
           <div className="max-w-md"><LookChoice look={draft.look} choose={(look) => step({ step: 'look', look })} /></div>
           {others.length > 0 && <p className="max-w-prose">{t('others', { labels: others.map(({ label }) => label).join(', ') })}</p>}
           <div className="tray-grid">

@@ -8,6 +8,8 @@ import { type Answer, entriesOf } from './answer.ts';
 import { keepTapped, readTapped, type Tapped, tappedBefore } from './grid-before.ts';
 import { answersOf, type Celled, celledOf, type Mark, tapped, withCause } from './grid-cells.ts';
 import type { RoundProps } from './round-screen.tsx';
+import { silentCells, withRest } from './grid-roots.ts';
+import type { Look } from './stop.ts';
 import { typingKey } from './typing.ts';
 import type { Walk } from './use-round.ts';
 
@@ -20,8 +22,12 @@ export interface GridProps extends RoundProps {
 
 export interface Grid extends Tapped {
   readonly celled: readonly Celled[];
+  /** How the tray is looked at: a tug or a lift tells of roots. */
+  readonly look: Look;
   readonly tap: (key: string) => void;
   readonly say: (mark: Mark) => void;
+  /** Of all that were not tapped: they have no roots. */
+  readonly sayRest: () => void;
   /** One more, or one less, than the books have. */
   readonly add: (batchId: string, n: 1 | -1) => void;
   readonly tell: (isAll: boolean) => void;
@@ -60,10 +66,12 @@ export function useGrid({ programme, placeId: walkId, personId, zone, stops, at,
 
   return {
     celled,
+    look: draft.look,
     ...cells,
     told: told?.state === 'undone' ? undefined : told,
     tap: (cell) => setCells(({ marks, extras }) => ({ marks: tapped(marks, cell), extras })),
     say: (mark) => setCells(({ marks, extras }) => ({ marks: withCause(marks, mark), extras })),
+    sayRest: () => setCells(({ marks, extras }) => ({ marks: withRest(marks, silentCells(celled, marks, extras, draft.look)), extras })),
     add: (batchId, n) => setCells((before) => withExtra(before, celled, batchId, n)),
     tell: (isAll) => {
       const minuteOf = (before: Answer | undefined) => (draft.day === today(zone) ? (before?.minute ?? minuteOfDay(zone)) : undefined);
