@@ -10,10 +10,10 @@ const LOOKS = {
   alive: 'border-line-strong bg-sheet',
   gone: 'border-dashed border-line-strong bg-sunken',
   marked: 'border-on-straw bg-straw text-on-straw',
-  rooted: 'border-juniper bg-lichen text-on-lichen shadow-[inset_0_-4px_0_var(--juniper)]',
+  rooted: 'pb-1 border-juniper bg-lichen text-on-lichen shadow-[inset_0_-4px_0_var(--juniper)]',
   callused: 'border-juniper bg-sheet',
   unrooted: 'border-line-strong bg-sheet',
-  dead: 'border-rust bg-rust-wash text-rust shadow-[inset_0_-4px_0_var(--rust)]',
+  dead: 'pb-1 border-rust bg-rust-wash text-rust shadow-[inset_0_-4px_0_var(--rust)]',
 } as const;
 
 interface RowProps {
