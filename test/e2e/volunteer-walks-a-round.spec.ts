@@ -44,11 +44,14 @@ test('counts on a phone with its own pad; each batch is kept at once, undone by 
   const complaints = complaintsOf(page);
   await signIn(page, 'volunteer');
   await beginRound(page, 'Frame 1');
+  const label = (await page.locator('#stop').textContent()) ?? '';
   await tap(page, String(await countedThen(page)));
   await page.getByRole('button', { name: 'Next' }).click();
-  await expect(page.getByText(/is kept on this phone/)).toBeVisible();
+  await expect(page.getByText(`${label} is kept on this phone`)).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByText(/is taken back/)).toBeVisible();
+  await expect(page.getByText(`${label} is taken back`)).toBeVisible();
+  // Back at that batch: what is tapped in now is meant for it.
+  await expect(page.locator('#stop')).toHaveText(label);
   await page.getByRole('button', { name: 'Nothing to report' }).click();
   await expect(page.getByText(/is kept on this phone/)).toBeVisible();
   await page.getByRole('button', { name: 'Finish early' }).click();

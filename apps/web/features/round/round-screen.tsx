@@ -54,7 +54,7 @@ export function RoundScreen(props: RoundProps) {
 
   return (
     <div className={where === 'start' ? '' : 'on-round'}>
-      <RoundBanner walk={walk} booksOf={booksOf} scanHref={props.batchId === undefined ? undefined : props.scanHref} />
+      <RoundBanner walk={walk} booksOf={booksOf} scanHref={props.batchId === undefined ? undefined : props.scanHref} stops={props.stops} />
       {where === 'start' && <StartView {...props} state={state} step={step} />}
       {/* Made anew for each batch, so that no number is carried over. */}
       {stop && typeof where === 'number' && <StopView key={stop.batchId} stop={stop} at={where} of={props.stops.length} zone={props.zone} walk={walk} leaveTo={props.homeHref} me={props.me} actHref={props.actHref(stop.batchId)} typingKey={typingKey(`${props.programme}/${props.placeId}/${props.personId}`, stop.batchId)} photo={<Suspense><StopPhoto key={stop.batchId} programme={props.programme} stop={stop} day={state.draft.day} personId={props.personId} /></Suspense>} />}
