@@ -49,7 +49,7 @@ export function FieldApp(props: FieldAppProps) {
   return (
     <main id="main" tabIndex={-1} className="mx-auto max-w-2xl px-4 py-4 outline-none">
       {props.line}
-      {!isOnline && <p role="status" className="mb-4 rounded-md border-2 border-on-straw bg-straw px-3 py-2 font-semibold text-on-straw">{t('offline')}</p>}
+      {!isOnline && <p role="status" className="offline-line mb-4 rounded-md border-2 border-on-straw bg-straw px-3 py-2 font-semibold text-on-straw">{t('offline')}</p>}
       {isBroken && <p role="alert" className="mb-4 rounded-md border-2 border-rust bg-rust-wash p-3 font-semibold text-rust">{t('broken')}</p>}
       {route === undefined || chosen === undefined ? <p role="status">{t('opening')}</p> : props.lock(programme, screenOf(route, props, chosen))}
     </main>

@@ -10,7 +10,7 @@ export const LookChoice = memo(function LookChoice({ look, choose }: { look: Loo
   return (
     <fieldset>
       <legend className="sr-only">{t('how')}</legend>
-      <div className="flex gap-2">
+      <div className="flex flex-wrap gap-2">
         {LOOKS.map((one) => (
           <label
             key={one}

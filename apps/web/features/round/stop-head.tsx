@@ -33,7 +33,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
   const where = [place, rows && t('row', { rows, n: rows.includes('-') ? 2 : 1 })].filter(Boolean).join(', ');
   return (
     <header className="grid gap-1">
-      <div className={`flex items-center justify-between gap-2 text-sm ${isShort ? 'hidden' : ''}`}>
+      <div className={`flex flex-wrap items-center justify-between gap-x-2 text-sm ${isShort ? 'hidden' : ''}`}>
         <a href={leaveTo} className="inline-flex min-h-14 min-w-14 items-center underline">{t('leave')}</a>
         <span className="min-w-0 text-center leading-tight tabular-nums">{t('at', { at: at + 1, of })}<span className="block truncate font-semibold">{me}</span></span>
         <button type="button" onClick={() => step({ step: 'go', where: 'told' })} className="inline-flex min-h-14 min-w-14 cursor-pointer items-center justify-end underline">{t('toSums')}</button>
@@ -46,7 +46,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
         {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} isWordHidden />}
         {held && <Flag tone="grave">{t('held')}</Flag>}
         {!isShort && (
-          <span className="ml-auto inline-flex gap-2">
+          <span className="ml-auto inline-flex flex-wrap gap-2">
             {photo}
             {actHref !== undefined && <a href={actHref} className={`${STOP_KEY} w-20 text-center`}>{t('doIt')}</a>}
           </span>
@@ -55,7 +55,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
           {isTray ? <button type="button" onClick={() => step({ step: 'go', where: { trayAt: at } })} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer pb-4 flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
-          <span className="block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
+          <span className="stop-facts block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount
               ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
