@@ -1,19 +1,21 @@
 import type { PlaceInTree } from '@sprigline/contract';
 
 /** A place with all it lies in, the outermost first. */
-export function pathTo(places: readonly PlaceInTree[], id: string): PlaceInTree[] {
+export function pathTo<T extends Pick<PlaceInTree, 'id' | 'parentId'>>(places: readonly T[], id: string): T[] {
   const byId = new Map(places.map((place) => [place.id, place]));
-  const path: PlaceInTree[] = [];
+  const path: T[] = [];
   for (let at = byId.get(id); at && !path.includes(at); at = at.parentId === null ? undefined : byId.get(at.parentId)) path.unshift(at);
   return path;
 }
 
+/** A place named with all it lies in, "Glasshouse › Bench 1", or `around` only what it lies in; empty where it is unknown, or lies in nothing. */
+export function placeName(places: readonly Pick<PlaceInTree, 'id' | 'parentId' | 'name'>[], id: string, which: 'all' | 'around' = 'all'): string {
+  return pathTo(places, id).slice(0, which === 'all' ? undefined : -1).map(({ name }) => name).join(' › ');
+}
+
 /** Choices of places, each with what it lies in: "Glasshouse › Bench 1 › Tray 4". */
 export function placeChoices(places: readonly PlaceInTree[], fits: (place: PlaceInTree) => boolean = () => true) {
-  return places.filter(fits).map(({ id }) => ({
-    value: id,
-    words: pathTo(places, id).map(({ name }) => name).join(' › '),
-  }));
+  return places.filter(fits).map(({ id }) => ({ value: id, words: placeName(places, id) }));
 }
 
 /** Where trees are planted out. */

@@ -1,7 +1,6 @@
 import { useTranslations } from 'next-intl';
-import { type ReactNode, Suspense, useEffect, useState } from 'react';
+import { type ReactNode, Suspense } from 'react';
 import { ago } from '../../lib/ago.ts';
-import { beQuiet, chime, isQuiet } from '../../lib/chime.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
 import { pageOf } from '../../lib/page-address.ts';
 import type { KeptPack, KeptWalk } from '../../lib/phone/pack-shapes.ts';
@@ -11,6 +10,7 @@ import { PageHeading } from '../../ui/page-heading.tsx';
 import { InstallHint } from './install-hint.tsx';
 import { usePacked } from './use-packed.ts';
 
+const SoundSwitch = whenUsed(() => import('./sound-switch.tsx').then((file) => file.SoundSwitch));
 const HomeNotices = whenUsed(() => import('./home-notices.tsx').then((file) => file.HomeNotices));
 
 /** Older than that, a pack may leave out what others have done since. Milliseconds. */
@@ -27,12 +27,15 @@ export function FieldHome({ only, whoLogs, warning, storage }: { only?: string |
       <PageHeading lead={t('lead')}>{t('title')}</PageHeading>
       {warning}
       <Suspense><HomeNotices /></Suspense>
-      {packs.length === 0 && only !== undefined && <p className="mb-6 grid gap-3">{t('none')} <a href={fieldAddress(only, 'pack')} className={buttonClass()}>{t('more')}</a></p>}
-      {packs.length === 0 && only === undefined && <p className="max-w-prose">{t('noProgramme')} <a href="/" className="inline-flex min-h-14 items-center underline">{t('home')}</a></p>}
+      {packs.length === 0 && (
+        <p className="mb-6 grid gap-3">
+          {t(only ? 'none' : 'noProgramme')} <a href={only ? fieldAddress(only, 'pack') : '/'} className={buttonClass()}>{t(only ? 'more' : 'toProgrammes')}</a>
+        </p>
+      )}
       {packs.map((pack) => <OneProgramme key={pack.programme.id} pack={pack} whoLogs={whoLogs(pack.programme.handle)} walks={packed.walks.filter(({ programme }) => programme === pack.programme.handle)} />)}
       <InstallHint />
       {storage}
-      <SoundSwitch />
+      <Suspense><SoundSwitch /></Suspense>
     </>
   );
 }
@@ -61,7 +64,7 @@ function OneProgramme({ pack: { programme: { handle, name }, bundles = [] }, wal
 function WalkCard({ walk: { programme, kind, id, name, packedAt, round } }: { walk: KeptWalk }) {
   const t = useTranslations('field');
   const when = t('ago', { ...ago(packedAt, Date.now()) });
-  const n = round.stops.reduce((sum, { batches }) => sum + batches.length, 0);
+  const n = round.stops.flatMap(({ batches }) => batches).length;
   return (
     <li>
       <a href={fieldAddress(programme, kind === 'places' ? 'round' : 'list', id)} className="flex min-h-16 flex-col justify-center rounded-md border-2 border-juniper bg-sheet px-4 py-2 no-underline hover:bg-lichen">
@@ -71,16 +74,4 @@ function WalkCard({ walk: { programme, kind, id, name, packedAt, round } }: { wa
       </a>
     </li>
   );
-}
-
-function SoundSwitch() {
-  const t = useTranslations('field');
-  const [quiet, setQuiet] = useState(false);
-  useEffect(() => setQuiet(isQuiet()), []);
-  function turn(): void {
-    beQuiet(!quiet);
-    setQuiet(!quiet);
-    if (quiet) chime('kept');
-  }
-  return <button type="button" aria-pressed={!quiet} onClick={turn} className={buttonClass('quiet')}>{quiet ? t('soundOff') : t('soundOn')}</button>;
 }

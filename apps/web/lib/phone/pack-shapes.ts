@@ -15,7 +15,7 @@ export interface KeptWalk {
   readonly kind: WalkKind;
   /** Of the place or of the list. */
   readonly id: string;
-  /** Of a place its name, of a list its kind. */
+  /** Of a place its name with all that it lies in, since every house may have a bench 1; of a list its kind. */
   readonly name: string;
   readonly packedAt: number;
   readonly round: Round;

@@ -1,4 +1,5 @@
 import type { Pack, PlacePack } from '@sprigline/contract';
+import { placeName } from '../place-name.ts';
 import { type Ask, apiPath } from './ask.ts';
 import type { KeptPack, KeptWalk } from './pack-shapes.ts';
 import type { Store } from './store.ts';
@@ -20,7 +21,7 @@ export async function packWalk(store: Store, ask: Ask, { programme, kind, id, no
   const answers = await heard(ask, [apiPath(programme, 'pack'), apiPath(programme, kind, id, 'pack')]);
   if (typeof answers === 'string') return answers;
   const [pack, walk] = answers as [Pack, PlacePack];
-  const kept: KeptWalk = { programme, kind, id, name: walk.round.place.name, packedAt: now, round: walk.round, books: walk.books, labels: walk.labels };
+  const kept: KeptWalk = { programme, kind, id, name: placeName(pack.places, id) || walk.round.place.name, packedAt: now, round: walk.round, books: walk.books, labels: walk.labels };
   if (!(await keepAll(store, programme, { ...pack, packedAt: now }, kept))) return 'full';
   void import('./telling.ts').then(({ tellOfDevice }) => tellOfDevice(store, ask, [programme], { hasPacked: true }), () => undefined);
   return kept;
