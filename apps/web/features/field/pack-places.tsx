@@ -57,13 +57,13 @@ export function PackPlaces({ programme }: { programme: string }) {
 function PlaceLine({ place: { name, depth, batches }, packedAt, isBusy, pack }: { place: PlaceToPack; packedAt: number | undefined; isBusy: boolean; pack: () => void }) {
   const t = useTranslations('field');
   return (
-    <li style={{ marginInlineStart: `${Math.min(depth, 3)}rem` }} className="flex flex-wrap items-center justify-between gap-2 rounded-md border border-line bg-sheet px-3 py-2">
-      <span>
-        <strong>{name}</strong> <span className="text-sm text-ink-soft">{t('batches', { n: batches })}</span>
+    <li style={{ marginInlineStart: `${Math.min(depth, 3)}rem` }} className="flex items-center justify-between gap-3 rounded-md border border-line bg-sheet px-3 py-2">
+      <span className="min-w-0 wrap-anywhere">
+        <strong>{name}</strong> <span className="block text-sm text-ink-soft">{t('batches', { n: batches })}</span>
         {packedAt !== undefined && <span className="block"><Flag tone="good">{t('packed', { when: t('ago', { ...ago(packedAt, Date.now()) }) })}</Flag></span>}
       </span>
       <button type="button" onClick={pack} aria-disabled={isBusy} className={buttonClass(packedAt === undefined ? 'main' : 'quiet')}>
-        {isBusy ? t('packing') : t(packedAt === undefined ? 'pack' : 'packAgain', { place: name })}
+        <span>{isBusy ? t('packing') : t.rich(packedAt === undefined ? 'pack' : 'packAgain', { place: name, unseen: (words) => <span className="sr-only">{words}</span> })}</span>
       </button>
     </li>
   );
