@@ -21,7 +21,7 @@ export function DeviceFile({ hasItems }: { hasItems: boolean }) {
 
   return (
     <section className="mt-8 grid gap-3">
-      <p className="text-sm text-ink-soft">{t('fileLead')}</p>
+      <p className="text-sm text-ink-soft">{t(hasItems ? 'fileLead' : 'takeUpLead')}</p>
       {hasItems && <button type="button" onClick={() => void saveFile()} className={buttonClass('quiet')}>{t('file')}</button>}
       <label className={`${buttonClass('quiet')} has-focus-visible:outline-3`}>
         {t('takeUp')}

@@ -17,6 +17,7 @@ import { SentList } from './sent-list.tsx';
 import { StorageNotice } from './storage-notice.tsx';
 import { useDecided } from './use-decided.ts';
 import { useKnownHere } from './use-known-here.ts';
+import { useSaid } from './use-meant.ts';
 import { useOutbox } from './use-outbox.ts';
 import { LINE, What } from './what.tsx';
 
@@ -29,6 +30,7 @@ export function OutboxScreen() {
   const [isBusy, setBusy] = useState(false);
   const decided = useDecided();
   const [said, say] = useState('');
+  const saidOf = useSaid(known);
   if (!outbox) return <p role="status">{field('opening')}</p>;
   const { items, ending } = outbox;
 
@@ -47,7 +49,7 @@ export function OutboxScreen() {
       {items.length === 0 && <p className="rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">✓ {decided.length === 0 ? t('none') : t('noneWaits')}</p>}
       {items.length > 0 && (
         <>
-          <ul className="grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} known={known} decided={say} />)}</ul>
+          <ul className="grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} said={saidOf(item)} known={known} decided={say} />)}</ul>
           <div className="mt-3 grid gap-2">
             <button type="button" onClick={() => void send()} className={buttonClass()}>{isBusy ? t('sending') : t('send')}</button>
             <p role="status" className="empty:hidden">{!isBusy && ending?.why === 'unheard' ? t('unheard') : ''}</p>
@@ -55,26 +57,28 @@ export function OutboxScreen() {
         </>
       )}
       <DecidedList items={decided} known={known} />
+      <SentList known={known} />
       <StorageNotice />
       <DeviceFile hasItems={items.length + decided.length > 0} />
-      <SentList />
     </>
   );
 }
 
 interface WaitingLineProps {
   readonly item: OutboxItem;
+  readonly said: string | undefined;
   readonly known: KnownHere;
   readonly decided: (words: string) => void;
 }
 
-function WaitingLine({ item, known, decided }: WaitingLineProps) {
+function WaitingLine({ item, said, known, decided }: WaitingLineProps) {
   const t = useTranslations('outbox');
   const { refusal } = item;
   return (
     <li className={LINE}>
       <div className="flex flex-wrap items-center justify-between gap-2">
-        <What item={item} at={item.keptAt} />
+        {/* Where it was refused, its words stand below. */}
+        <What item={item} at={item.keptAt} said={refusal ? undefined : said} />
         {refusal ? <Flag tone="grave">{t('refused')}</Flag> : <Flag tone="look">{t('waiting')}</Flag>}
       </div>
       {refusal && <RefusedPart item={{ ...item, refusal }} known={known} decided={decided} />}

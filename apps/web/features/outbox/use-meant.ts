@@ -1,7 +1,7 @@
 import { useMessages, useTranslations } from 'next-intl';
 import { sayDay } from '../../lib/calendar.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
-import type { OutboxItem, Work } from '../../lib/phone/outbox-item.ts';
+import type { ToKeep, Work } from '../../lib/phone/outbox-item.ts';
 import { useSayingWords } from '../../ui/ledger/saying-words.tsx';
 import type { KnownHere } from './known-here.ts';
 import { workKind } from './work-kind.ts';
@@ -19,7 +19,7 @@ export interface Meant {
 type Fields = Readonly<Record<string, string>>;
 
 /** Reads what lies in the outbox to people, with the names that this phone knows. */
-export function useMeant({ names, placeOf, own }: KnownHere): (item: OutboxItem) => Meant {
+export function useMeant({ names, placeOf, own }: KnownHere): (item: ToKeep) => Meant {
   const t = useTranslations('outbox');
   const { entries, trips, donorTrees, act } = useMessages();
   const say = useSayingWords((id) => names.get(id));
@@ -70,6 +70,12 @@ export function useMeant({ names, placeOf, own }: KnownHere): (item: OutboxItem)
       note: entry?.note,
     };
   };
+}
+
+/** What an entry says; of other things their kind says enough in a list. */
+export function useSaid(known: KnownHere): (item: ToKeep) => string | undefined {
+  const meant = useMeant(known);
+  return (item) => (item.work.kind === 'entry' ? meant(item).what : undefined);
 }
 
 function momentOf({ observedOn, minute }: EntryToSend): string {
