@@ -35,6 +35,8 @@ export const Device = z.object({
   app: z.string().nullable(),
   /** Entries may be stuck on it: it had some, or had packed a walk, and was not heard for a day. */
   isSilent: z.boolean(),
+  /** It is heard, and something has been only on it for longer than yesterday and today: refused, or nobody is signed in there. */
+  isStuck: z.boolean(),
   /** Put aside as lost or no longer used. It comes back by itself when it is heard again. */
   setAside: z.object({ at: z.iso.datetime(), by: z.string(), reason: z.string() }).nullable(),
 });

@@ -33,6 +33,22 @@ test('what was unsent when a phone was last heard is told as stuck after a day, 
   expect(await one(phone)).toMatchObject({ unsent: 0, isSilent: false, firstHeardAt: '2026-03-02T10:00:00.000Z' });
 });
 
+test('a phone that is heard tells its entries as stuck all the same, once they are older than yesterday', async () => {
+  const phone = newId();
+  const day = (ago: number): string => new Date(now.getTime() - ago * 86_400_000).toISOString().slice(0, 10);
+  const stuckSince = async (oldestUnsentOn: string): Promise<unknown> => {
+    await tell(phone, { unsent: 3, oldestUnsentOn });
+    const { isStuck, isSilent } = (await one(phone)) ?? {};
+    return { isStuck, isSilent };
+  };
+  expect(await stuckSince(day(6))).toEqual({ isStuck: true, isSilent: false });
+  expect(await stuckSince(day(2))).toEqual({ isStuck: true, isSilent: false });
+  expect(await stuckSince(day(1))).toEqual({ isStuck: false, isSilent: false });
+  await stuckSince(day(6));
+  expect((await ask('POST', `/${phone}/setting-aside`, coordinator, { reason: 'sold' })).statusCode).toBe(204);
+  expect((await one(phone))?.isStuck).toBe(false);
+});
+
 test('a phone that took a walk along and was never heard since may hold entries, too; one that was heard does not', async () => {
   const [silent, heard] = [newId(), newId()];
   await tell(silent, { hasPacked: true });

@@ -21,14 +21,18 @@ const moment = (column: string): string => `to_char(${column} AT TIME ZONE 'UTC'
 /** Packed, and nothing heard since; or something unsent. */
 const MAY_HOLD_ENTRIES = '(d.unsent > 0 OR d.packed_at >= d.last_heard_at)';
 
+/** Heard, and yet something does not go out: it was refused, or nobody is signed in there. Its day is told by the phone's own clock and zone, so a day of grace. */
+const HOLDS_OLD_ENTRIES = `(d.unsent > 0 AND d.oldest_unsent_on < (present_time() AT TIME ZONE 'UTC')::date - 1)`;
+
 const KNOWN = `
   SELECT d.id, d.name, w.name AS person, ${moment('d.first_heard_at')} AS "firstHeardAt", ${moment('d.last_heard_at')} AS "lastHeardAt", ${moment('d.packed_at')} AS "packedAt",
     d.unsent, d.oldest_unsent_on AS "oldestUnsentOn", d.app,
     coalesce(${MAY_HOLD_ENTRIES} AND d.set_aside_at IS NULL AND d.last_heard_at < present_time() - make_interval(hours => ${DEVICE_SILENT_AFTER_HOURS}), false) AS "isSilent",
+    coalesce(${HOLDS_OLD_ENTRIES} AND d.set_aside_at IS NULL, false) AS "isStuck",
     CASE WHEN d.set_aside_at IS NOT NULL THEN json_build_object('at', ${moment('d.set_aside_at')}, 'by', a.name, 'reason', d.set_aside_reason) END AS "setAside"
   FROM device d JOIN person w ON w.programme_id = $1 AND w.id = d.person_id LEFT JOIN person a ON a.programme_id = $1 AND a.id = d.set_aside_by
   WHERE d.programme_id = $1 AND ($2::uuid IS NULL OR d.person_id = $2)
-  ORDER BY "isSilent" DESC, d.unsent > 0 DESC, d.last_heard_at DESC, d.id LIMIT ${MOST}`;
+  ORDER BY "isSilent" DESC, "isStuck" DESC, d.unsent > 0 DESC, d.last_heard_at DESC, d.id LIMIT ${MOST}`;
 
 /** Silent ones first. @param personId only theirs; everybody's when left out */
 export function devices(sql: UnitOfWork, programmeId: string, personId: string | undefined): Promise<Device[]> {

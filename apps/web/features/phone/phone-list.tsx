@@ -10,14 +10,14 @@ export function PhoneList({ devices, zone }: { devices: readonly Device[]; zone:
 
 function Phone({ device, zone }: { device: Device; zone: string }) {
   const t = useTranslations('phones');
-  const { name, person, unsent, oldestUnsentOn, lastHeardAt, firstHeardAt, packedAt, isSilent, setAside } = device;
+  const { name, person, unsent, oldestUnsentOn, lastHeardAt, firstHeardAt, packedAt, isSilent, isStuck, setAside } = device;
   const hasOnlyPacked = unsent === 0 && packedAt !== null && packedAt >= lastHeardAt;
   return (
     <li className="rounded-lg border border-line bg-sheet p-4">
       <strong className="block">{name ?? t('unnamed', { person })}</strong>
       {name !== null && <span className="block text-sm">{t('person', { person })}</span>}
       <span className="my-1 flex flex-wrap gap-2">
-        {unsent > 0 && oldestUnsentOn !== null && <Flag tone={isSilent ? 'grave' : 'look'}>{t('unsent', { n: unsent, day: sayDay(oldestUnsentOn) })}</Flag>}
+        {unsent > 0 && oldestUnsentOn !== null && <Flag tone={isSilent || isStuck ? 'grave' : 'look'}>{t('unsent', { n: unsent, day: sayDay(oldestUnsentOn) })}</Flag>}
         {hasOnlyPacked && <Flag tone={isSilent ? 'look' : 'plain'}>{t('packed', { when: sayMoment(packedAt, zone) })}</Flag>}
         {unsent === 0 && !hasOnlyPacked && <Flag tone="good">{t('nothingUnsent')}</Flag>}
       </span>

@@ -15,7 +15,8 @@ export const generateMetadata = titled(({ phones }) => phones.title);
 export default async function PhonesPage({ params }: { params: Promise<{ programme: string }> }) {
   const { programme } = await params;
   const [{ isDesk, zone }, devices, { phones: said }, t] = await Promise.all([workplaceOf(programme), read(apiOf(programme, 'devices'), z.array(Device)), getMessages(), getTranslations('phones')]);
-  const [silent, others] = [devices.filter(({ isSilent }) => isSilent), devices.filter(({ isSilent }) => !isSilent)];
+  const mayHold = ({ isSilent, isStuck }: Device): boolean => isSilent || isStuck;
+  const [silent, others] = [devices.filter(mayHold), devices.filter((device) => !mayHold(device))];
   const inUse = devices.filter(({ setAside }) => setAside === null);
   return (
     <>
