@@ -4,6 +4,7 @@ import { Card } from '../../ui/card.tsx';
 import { Flag } from '../../ui/flag.tsx';
 import { useMovementWords } from '../../ui/ledger/movement-words.tsx';
 import type { Answer } from './answer.ts';
+import { summed } from './summed.ts';
 import { Told } from './told.tsx';
 import type { BooksOf, Whereabouts } from '../../lib/phone/use-books-here.ts';
 
@@ -22,7 +23,7 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
   const flags = useTranslations('entries.flags');
   const say = useMovementWords();
   const { ahead, whereabouts } = booksOf(answer.batchId, ids);
-  const movements = ahead?.after.movements.filter(({ entryId }) => ids.includes(entryId)) ?? [];
+  const movements = summed(ahead?.after.movements.filter(({ entryId }) => ids.includes(entryId)) ?? []);
   const isWithCoordinator = whereabouts.some((one) => 'decided' in one && one.decided?.how === 'given');
   const raised = ahead?.after.flags.filter(({ entryId }) => ids.includes(entryId)) ?? [];
 
@@ -32,11 +33,13 @@ export function ToldLine({ answer, ids, booksOf, change, actHref }: ToldLineProp
         <div className="flex flex-wrap items-center justify-between gap-2">
           <span className="tie-label text-lg">{answer.label}</span>
           <Where whereabouts={whereabouts} isKept={ids.length > 0} />
-          <button type="button" onClick={change} className={buttonClass('quiet')}>{t('change')}</button>
         </div>
         <Told answer={answer} />
         {isWithCoordinator && <p className="mt-1 font-semibold">{t('withCoordinator')}</p>}
-        <a href={actHref} aria-label={t('doItWith', { label: answer.label })} className="inline-flex min-h-14 items-center underline">{t('doIt')}</a>
+        <div className="mt-2 flex flex-wrap items-center gap-x-6">
+          <button type="button" onClick={change} className={buttonClass('quiet')}>{t('change')}</button>
+          <a href={actHref} aria-label={t('doItWith', { label: answer.label })} className="inline-flex min-h-14 items-center underline">{t('doIt')}</a>
+        </div>
         {ahead && (
           <div className="mt-2 border-l-4 border-lichen-deep pl-3">
             {ahead.before.balance !== ahead.after.balance && <strong className="text-lg tabular-nums">{t('balance', { before: ahead.before.balance, after: ahead.after.balance })}</strong>}

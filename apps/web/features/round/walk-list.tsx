@@ -28,7 +28,7 @@ export function WalkList({ programme, placeId, stops, actHref, scanHref, below, 
               <span className="tie-label">{label}</span>
               <StageMark stage={stage} />
               <span className="text-sm text-ink-soft">{[donor, place].filter(Boolean).join(', ')}</span>
-              {state.draft.answers[batchId] && <Flag tone="good">{t('told', { what: state.draft.answers[batchId].said === 'fine' ? t('fine') : '✓' })}</Flag>}
+              {state.draft.answers[batchId] && <Flag tone="good">{state.draft.answers[batchId].said === 'fine' ? t('fine') : t('toldHere')}</Flag>}
             </button>
             <a href={actHref(batchId)} className={`${STOP_KEY} w-20 text-center`} aria-label={t('doItWith', { label })}>{t('doIt')}</a>
           </li>
