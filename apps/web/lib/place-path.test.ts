@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pathTo, placeChoices, placeName } from './place-path.ts';
+import { pathTo, placeChoices } from './place-path.ts';
 
 const plain = { kind: 'bench' as const, closedOn: null, walkOrder: 0, rows: null, partnerId: null, note: null, roundEveryDays: null, batches: 0, plants: 0, plantsWithin: 0 };
 const house = { ...plain, id: 'h', name: 'Glasshouse', parentId: null, depth: 0 };
@@ -12,11 +12,6 @@ test('a place is told with all it lies in, the outermost first', () => {
 
 test('what is not in the tree has no path', () => {
   expect(pathTo([house], 'x')).toEqual([]);
-});
-
-test('a bench is told apart from the one of the same name in another house', () => {
-  expect([placeName([house, bench, tray], 'b'), placeName([house, bench, tray], 'b', 'around')]).toEqual(['Glasshouse › Bench 1', 'Glasshouse']);
-  expect([placeName([house], 'h', 'around'), placeName([house], 'x')]).toEqual(['', '']);
 });
 
 test('choices say where each place is', () => {

@@ -1,4 +1,5 @@
 import type { PlaceInTree } from '@sprigline/contract';
+import { placeName } from './place-name.ts';
 
 /** A place with all it lies in, the outermost first. */
 export function pathTo<T extends Pick<PlaceInTree, 'id' | 'parentId'>>(places: readonly T[], id: string): T[] {
@@ -6,11 +7,6 @@ export function pathTo<T extends Pick<PlaceInTree, 'id' | 'parentId'>>(places: r
   const path: T[] = [];
   for (let at = byId.get(id); at && !path.includes(at); at = at.parentId === null ? undefined : byId.get(at.parentId)) path.unshift(at);
   return path;
-}
-
-/** A place named with all it lies in, "Glasshouse › Bench 1", or `around` only what it lies in; empty where it is unknown, or lies in nothing. */
-export function placeName(places: readonly Pick<PlaceInTree, 'id' | 'parentId' | 'name'>[], id: string, which: 'all' | 'around' = 'all'): string {
-  return pathTo(places, id).slice(0, which === 'all' ? undefined : -1).map(({ name }) => name).join(' › ');
 }
 
 /** Choices of places, each with what it lies in: "Glasshouse › Bench 1 › Tray 4". */
