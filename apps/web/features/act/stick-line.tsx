@@ -48,21 +48,26 @@ export function StickLine({ found, label, keep }: StickLineProps) {
   const choices = bundleChoices(bundles, left, say);
 
   return (
-    <>
-      <NarrowChoice legend={t('stick.bundle')} find={(typed) => narrowed(choices, typed, [], told.bundleId)} chosen={told.bundleId} choose={(bundleId) => tell({ bundleId })} />
-      <PlaceChoice legend={t('stick.tray')} places={places} act="stick" last={last.placeId} chosen={told.placeId} choose={(placeId) => tell({ placeId })} />
-      <div className="flex gap-2">
-        {NUMBERS.map((name) => <NumberBox key={name} words={t(`stick.${name}`)} n={told[name]} isActive={name === active} activate={() => activate(name)} />)}
+    // On a tablet that lies on its side the keys stand beside the choices.
+    <div className="grid gap-4 md:grid-cols-2 md:items-start md:gap-6">
+      <div className="grid min-w-0 gap-4">
+        <NarrowChoice legend={t('stick.bundle')} find={(typed) => narrowed(choices, typed, [], told.bundleId)} chosen={told.bundleId} choose={(bundleId) => tell({ bundleId })} />
+        <PlaceChoice legend={t('stick.tray')} places={places} act="stick" last={last.placeId} chosen={told.placeId} choose={(placeId) => tell({ placeId })} />
       </div>
-      <Keypad name={t('stick.keypad', { field: t(`stick.${active}`) })} press={press} />
-      {tooMany > 0 && <p role="status"><Flag tone="look">{t('stick.more', { n: tooMany })}</Flag></p>}
-      {(told.damaged ?? 0) > 0 && <TypedWords label={t('stick.how')} value={told.how} change={(how) => tell({ how })} />}
-      <TypedWords label={t('rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />
-      <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />
-      {slip && <p role="alert" className="font-semibold text-rust">{slip === 'label' || slip === 'labelTaken' || slip === 'rows' ? t(`slips.${slip}`) : t(`stick.slips.${slip}`)}</p>}
-      <div className="sticky bottom-0 -mx-4 flex border-t border-line bg-paper px-4 py-2">
-        <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(told, ids))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
+      <div className="flex min-w-0 flex-col gap-4 md:sticky md:top-4">
+        <div className="flex gap-2">
+          {NUMBERS.map((name) => <NumberBox key={name} words={t(`stick.${name}`)} n={told[name]} isActive={name === active} activate={() => activate(name)} />)}
+        </div>
+        <Keypad name={t('stick.keypad', { field: t(`stick.${active}`) })} press={press} />
+        {tooMany > 0 && <p role="status"><Flag tone="look">{t('stick.more', { n: tooMany })}</Flag></p>}
+        {(told.damaged ?? 0) > 0 && <TypedWords label={t('stick.how')} value={told.how} change={(how) => tell({ how })} />}
+        <TypedWords label={t('rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />
+        <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />
+        {slip && <p role="alert" className="font-semibold text-rust">{slip === 'label' || slip === 'labelTaken' || slip === 'rows' ? t(`slips.${slip}`) : t(`stick.slips.${slip}`)}</p>}
+        <div className="sticky bottom-0 -mx-4 flex border-t md:mx-0 md:px-0 border-line bg-paper px-4 py-2">
+          <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(told, ids))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
+        </div>
       </div>
-    </>
+    </div>
   );
 }

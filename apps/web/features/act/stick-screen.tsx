@@ -80,9 +80,14 @@ function StickingNight({ programme, label, found }: { programme: string; label: 
     await rememberUsed(await theStore(), programme, { placeId: told.placeId }).catch(() => undefined);
   }
 
+  function lineOf({ entry: { saying }, about }: Kept): string {
+    if (saying.kind !== 'stuck') return '';
+    return t('stick.line', { n: saying.n, donor: about, tray: found.pack.places.find(({ id }) => id === saying.placeId)?.name ?? '' });
+  }
+
   return (
-    <div className="flex max-w-md flex-col gap-4">
-      <KeptBanner state={kept?.state} title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: kept?.about ?? '' })} undo={kept ? () => void write(kept.entry, kept.about, true) : undefined} next={label !== undefined && <a href={fieldAddress(programme, 'scan')} className={`${buttonClass('quiet')} w-full`}>{t('scanNext')}</a>} />
+    <div className="flex max-w-md flex-col gap-4 md:max-w-none">
+      <KeptBanner state={kept?.state} title={t(kept?.state === 'undone' ? 'undone' : 'kept', { label: kept?.about ?? '' })} detail={kept && <p className="text-sm">{lineOf(kept)}</p>} undo={kept ? () => void write(kept.entry, kept.about, true) : undefined} next={label !== undefined && <a href={fieldAddress(programme, 'scan')} className={`${buttonClass('quiet')} w-full`}>{t('scanNext')}</a>} />
       <WhenLine {...found} when={when} change={(next) => { setWhen(next); rememberWhen(found.today, next); }} />
       <Choose label={t('stick.recipe')} value={recipe} choose={setRecipe} none={t('stick.noRecipe')} choices={recipes.map(({ versionId, name, version }) => ({ value: versionId, words: t('stick.recipeName', { name, version }) }))} />
       {bundles.length > 0 && <StickLine key={line} found={found} label={line === 0 ? label : undefined} keep={keep} />}
