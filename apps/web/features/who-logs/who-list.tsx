@@ -1,6 +1,7 @@
 import { useTranslations } from 'next-intl';
 import { useEffect, useState } from 'react';
-import { authorHere, chooseAuthor } from '../../lib/phone/device.ts';
+import { chooseAuthor } from '../../lib/phone/choose-author.ts';
+import { authorHere } from '../../lib/phone/device.ts';
 import type { Author } from '../../lib/phone/outbox-item.ts';
 import { peopleWithCodes } from '../../lib/phone/own-code.ts';
 import { packOf } from '../../lib/phone/packing.ts';

@@ -40,7 +40,8 @@ export async function takeBackHere(ids: readonly string[]): Promise<string[]> {
   return out;
 }
 
-const WHO = 'who-logs/';
+/** Before the programme, where it is kept. */
+export const WHO = 'who-logs/';
 
 /** Whom somebody chose here; nothing: whoever is signed in. */
 export const chosenAuthor = async (store: Store, programme: string): Promise<Author | undefined> => (await store.get('settings', `${WHO}${programme}`)) as Author | undefined;
@@ -52,13 +53,6 @@ export async function authorHere(store: Store, programme: string): Promise<Autho
   const pack = await packOf(store, programme);
   if (!pack) throw new Error('nothing is logged before it is known who is here');
   return { personId: pack.me.personId, name: pack.me.name };
-}
-
-/** @param author nothing: whoever is signed in */
-export async function chooseAuthor(store: Store, programme: string, author: Author | undefined): Promise<void> {
-  if (author) await store.put('settings', author, `${WHO}${programme}`);
-  else await store.delete('settings', `${WHO}${programme}`);
-  announce();
 }
 
 /** With how far the clock is off: by it the books know whether its minutes mean anything. */

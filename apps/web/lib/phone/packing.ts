@@ -70,10 +70,3 @@ export async function allPacked(store: Store): Promise<{ packs: KeptPack[]; walk
   const [packs, walks] = await Promise.all([store.getAll('packs'), store.getAll('walks')]);
   return { packs, walks: walks.toSorted((one, other) => other.packedAt - one.packedAt) };
 }
-
-/** Forgets what can be fetched again. What was logged here stays. */
-export async function unpack(store: Store): Promise<void> {
-  const writing = store.transaction(['packs', 'walks'], 'readwrite');
-  await Promise.all([writing.objectStore('packs').clear(), writing.objectStore('walks').clear()]);
-  await writing.done;
-}

@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
 import { counted } from '../../../../test/support/counted-on-a-phone.ts';
-import { authorHere, chooseAuthor } from './device.ts';
+import { chooseAuthor } from './choose-author.ts';
+import { authorHere } from './device.ts';
 import { keep, unsent } from './outbox.ts';
 import { peopleWithCodes, setCode } from './own-code.ts';
 import type { KeptPack } from './pack-shapes.ts';
