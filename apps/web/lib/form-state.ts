@@ -12,6 +12,8 @@ export interface FormState {
   readonly isDone?: boolean;
   /** Something made by the action and shown once, such as an invitation's link. */
   readonly made?: string;
+  /** Whom it is for: the form is blank again by then. */
+  readonly madeFor?: string;
 }
 
 export type FormAction = (before: FormState, form: FormData) => Promise<FormState>;

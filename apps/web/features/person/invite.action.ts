@@ -26,5 +26,5 @@ export async function invite(programme: string, before: FormState, form: FormDat
   });
   if (!state.isDone) return state;
   revalidatePath(pageOf(programme, 'people'));
-  return { ...state, made };
+  return { ...state, made, ...(body.forName !== undefined && { madeFor: body.forName }) };
 }

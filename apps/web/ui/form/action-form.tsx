@@ -41,7 +41,7 @@ export function ActionForm({ action, labels = {}, send, look = 'main', madeWords
         <SendButton look={look}>{send}</SendButton>
         {/* Always there, so that what appears in it is read out. */}
         <div role="status" className="empty:hidden">
-          {state.made ? <MadeOnce words={madeWords ?? t('saved')} made={state.made} /> : state.isDone ? <p className="font-semibold">{t('saved')}</p> : null}
+          {state.made ? <MadeOnce words={madeWords ?? t('saved')} made={state.made} madeFor={state.madeFor} /> : state.isDone ? <p className="font-semibold">{t('saved')}</p> : null}
         </div>
       </form>
     </FormContext>
