@@ -106,6 +106,16 @@ describe('a group’s log sheet of two seasons', () => {
   });
 });
 
+test('labels of an old numbering that look like codes of ours are brought as they are, and found', async () => {
+  const old = 'WS23 4456';
+  const labelled = HEADING + ROW.replace('T001', old) + count('2024-11-07', 20).replace('T001', old.toLowerCase());
+  expect(await imported('old-labels', 'old.csv', Buffer.from(labelled))).toMatchObject({ state: 'written', result: { written: 2 } });
+  const { status, body } = await asked('old-labels', 'GET', `labels/${encodeURIComponent(old)}`);
+  expect([status, body.code, body.is]).toEqual([200, old, 'batch']);
+  expect((await asked('old-labels', 'GET', `batches/${body.id}`)).body).toMatchObject({ label: old, balance: 20 });
+  expect(await asked('old-labels', 'POST', 'labels', { code: 'WS23 4457', batchId: body.id })).toMatchObject({ status: 422, body: { type: '/problems/label/mistyped' } });
+});
+
 describe('the same sheet with changes', () => {
   test('rows added bring only those', async () => {
     await imported('longer', 'sheet.csv', Buffer.from(HEADING + ROW + count('2025-01-05', 20)));

@@ -10,11 +10,13 @@ import { thingsHere } from './things-here.ts';
 
 const [house, tray, pots, t1, t2, alone, tree] = Array.from({ length: 7 }, newId) as [string, string, string, string, string, string, string];
 const [CODE, NEW, EARLIER] = ['K58Y9J69', '24PFJ628', '3JN2C3CH'];
+/** Of an old numbering: it looks like one of ours with a wrong character in it. */
+const OLD = 'WS23 4456';
 
 const batch = (id: string, label: string | null): BatchOnRound => ({ id, label, stage: 'cutting', held: false, donorTree: { id: tree, label: 'CR-1' }, taxon: null, stand: null }) as unknown as BatchOnRound;
 const walk = (id: string, name: string, kind: KeptWalk['kind'] = 'places'): KeptWalk => ({
   programme: 'harrowdale', kind, id, name, packedAt: 0, books: [],
-  labels: [{ code: EARLIER, batchId: t1 }],
+  labels: [{ code: EARLIER, batchId: t1 }, { code: OLD, batchId: t2 }],
   round: { stops: [
     { place: { id: tray, name: 'T1', kind: 'tray' }, path: [name], batches: [batch(t1, 'A-1'), batch(t2, null)] },
     { place: { id: pots, name: 'Pots', kind: 'tray' }, path: [name], batches: [batch(alone, 'A-2')] },
@@ -33,6 +35,7 @@ const own = (work: OwnItem['work'], more: object = {}): OwnItem => ({ id: newId(
 test.each([
   ['a batch, in the walk that one came from', 'a-1', { is: 'batch', batchId: t1, walk: round }],
   ['a batch by an earlier label, however it is typed', '3jn2 c3ch', { is: 'batch', batchId: t1, label: 'A-1' }],
+  ['a batch by a label of an old numbering', 'ws23 4456', { is: 'batch', batchId: t2 }],
   ['a donor tree', 'K58Y 9J69', { is: 'donorTree', id: tree, label: 'CR-1' }],
   ['a place that is walked', 'house', { is: 'place', id: house, walk: round, batchId: undefined }],
   ['a tray of several batches', 'tray', { is: 'place', id: tray, walk: round, batchId: undefined }],
