@@ -75,7 +75,11 @@ export function useMeant({ names, placeOf, own }: KnownHere): (item: ToKeep) => 
 /** What an entry says; of other things their kind says enough in a list. */
 export function useSaid(known: KnownHere): (item: ToKeep) => string | undefined {
   const meant = useMeant(known);
-  return (item) => (item.work.kind === 'entry' ? meant(item).what : undefined);
+  return (item) => {
+    const saying = item.work.kind === 'entry' ? item.work.entry.saying : undefined;
+    // A note for the coordinator repeats all that stands with what it is about.
+    return saying === undefined || (saying.kind === 'noted' && saying.notBooked !== undefined) ? undefined : meant(item).what;
+  };
 }
 
 function momentOf({ observedOn, minute }: EntryToSend): string {
