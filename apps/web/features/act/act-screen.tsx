@@ -1,7 +1,7 @@
 'use client';
 
 import { useTranslations } from 'next-intl';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { chime } from '../../lib/chime.ts';
 import type { EntryToSend } from '../../lib/entry-to-send.ts';
 import { fieldAddress } from '../../lib/field-address.ts';
@@ -11,6 +11,7 @@ import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Flag } from '../../ui/flag.tsx';
 import { KeptBanner } from '../../ui/kept-banner.tsx';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { type Act, actsFor, type Told, type When } from './act.ts';
 import { ActForm } from './act-form.tsx';
 import { BatchHead } from './batch-head.tsx';
@@ -54,8 +55,7 @@ function ActOnBatch({ programme, found, batch, label }: { programme: string; fou
   const [kept, setKept] = useState<Kept>();
   const [when, setWhen] = useState<When>(() => whenBefore(found.today, found.pack.workdays));
   const scanHref = fieldAddress(programme, 'scan', ...(found.walk ? [found.walk.id] : []));
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), [act]);
+  const top = useNewHeading(act);
   const { ahead, isHeld } = booksOfHere(batch, found, kept?.entry.id);
 
   async function write(entry: EntryToSend, photos: readonly SmallPhoto[], isUndone: boolean): Promise<boolean> {

@@ -49,7 +49,7 @@ export function OutboxScreen() {
       {items.length === 0 && <p className="rounded-md border-2 border-juniper bg-lichen p-4 text-on-lichen">✓ {decided.length === 0 ? t('none') : t('noneWaits')}</p>}
       {items.length > 0 && (
         <>
-          <ul className="grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} said={saidOf(item)} known={known} decided={say} />)}</ul>
+          <ul className="outbox-items grid gap-2">{items.map((item) => <WaitingLine key={item.id} item={item} said={saidOf(item)} known={known} decided={say} />)}</ul>
           <div className="mt-3 grid gap-2">
             <button type="button" onClick={() => void send()} className={buttonClass()}>{isBusy ? t('sending') : t('send')}</button>
             <p role="status" className="empty:hidden">{!isBusy && ending?.why === 'unheard' ? t('unheard') : ''}</p>

@@ -1,15 +1,14 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useRef } from 'react';
 import { buttonClass } from '../../ui/button-class.ts';
 import { KeptBanner } from '../../ui/kept-banner.tsx';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { Told } from './told.tsx';
 import type { Grid, GridProps } from './use-grid.ts';
 
 /** What was told of a tray, batch by batch, and what the books make of it; the way back is beside it. */
 export function GridTold({ tray, grid: { told, undo, goOn }, again, booksOf, walk: { state: { draft } } }: GridProps & { tray: string; grid: Grid; again: () => void }) {
   const t = useTranslations('round');
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  const top = useNewHeading();
   return (
     <section aria-labelledby="tray-told" className="mx-auto max-w-md">
       <KeptBanner state={told?.state} title={t('keptHere', { label: tray })} undo={undo} />

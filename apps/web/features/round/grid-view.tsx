@@ -1,5 +1,6 @@
 import { useTranslations } from 'next-intl';
-import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
+import { type KeyboardEvent, useMemo, useState } from 'react';
 import { GridBar } from './grid-bar.tsx';
 import { gridRows } from './grid-cells.ts';
 import { Row } from './grid-row.tsx';
@@ -15,9 +16,8 @@ export function GridView(props: GridProps) {
   const grid = useGrid(props);
   const [isTapping, tapAgain] = useState(false);
   const rows = useMemo(() => gridRows(grid.celled, grid.extras), [grid.celled, grid.extras]);
-  const top = useRef<HTMLHeadingElement>(null);
+  const top = useNewHeading();
   const tray = stops[at]?.place ?? '';
-  useEffect(() => top.current?.focus(), []);
   const { tabCell, follow, move } = useArrows(rows[0]?.parts[0]?.cells[0]?.key);
   if (grid.told && !isTapping) return <GridTold {...props} tray={tray} grid={grid} again={() => tapAgain(true)} />;
   const others = stops.filter(({ batchId, placeId }) => placeId === stops[at]?.placeId && grid.celled.every(({ stop }) => stop.batchId !== batchId));

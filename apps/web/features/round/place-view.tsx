@@ -1,8 +1,9 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { TapAnswer } from '@sprigline/domain';
 import { minuteOfDay, sayDay, today } from '../../lib/calendar.ts';
 import { buttonClass } from '../../ui/button-class.ts';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { newlyBad, placeAfter, SEVERITIES } from './place-answer.ts';
 import type { RoundProps } from './round-screen.tsx';
 import type { Walk } from './use-round.ts';
@@ -20,8 +21,7 @@ export function PlaceView({ placeName, taps, zone, stops, walk: { state: { draft
   const t = useTranslations('round.place');
   const round = useTranslations('round');
   const [isAll, showAll] = useState(false);
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  const top = useNewHeading();
   const minute = draft.day === today(zone) ? minuteOfDay(zone) : undefined;
   const shown = taps.filter(({ isAsked, tap }) => isAll || isAsked || draft.place?.found[tap] !== undefined);
   const bad = newlyBad(draft.place?.found ?? {}, taps);

@@ -1,5 +1,5 @@
 import { useTranslations } from 'next-intl';
-import { type ReactNode, useCallback, useEffect, useReducer, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useReducer, useState } from 'react';
 import { minuteOfDay, today } from '../../lib/calendar.ts';
 import { deadIn, fieldsFor, isBlank, slipIn } from './answer.ts';
 import { countingAfter, countingOf } from './counting.ts';
@@ -7,11 +7,13 @@ import { DeadBar, DeadPanel } from './dead-panel.tsx';
 import { RoundKeys } from './round-keys.tsx';
 import { keepTyping, readTyping, type Typing } from './typing.ts';
 import { useTypedFigures } from '../../ui/form/use-typed-figures.ts';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { LookChoice } from './look-choice.tsx';
 import { NumberFields } from './number-fields.tsx';
 import type { Look, Stop } from './stop.ts';
 import { StopBar } from './stop-bar.tsx';
 import { StopHead } from './stop-head.tsx';
+import { Told } from './told.tsx';
 import type { Walk } from './use-round.ts';
 
 interface StopViewProps {
@@ -36,8 +38,7 @@ export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, 
   const [counting, count] = useReducer(countingAfter, typed ?? { look: draft.look, numbers: {}, dead: {} }, countingOf);
   const { look, numbers, dead, active, slip } = counting;
   const nothingYet = isBlank(numbers, dead);
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  const top = useNewHeading();
   useKeptTyping(typingKey, before, counting);
 
   const press = useCallback((key: string) => count({ step: 'press', key }), []);
@@ -77,6 +78,7 @@ export function StopView({ stop, at, of, zone, leaveTo, me, actHref, typingKey, 
           <NumberFields fields={fieldsFor(stop.stage, look)} numbers={numbers} dead={deadIn(dead)} active={active.field} activate={(field) => count({ step: 'activate', active: { field } })} openDead={() => count({ step: 'activate', active: { cause: 'brown' } })} />
         </>
       )}
+      {nothingYet && before?.said === 'fine' && <Told answer={before} isShort />}
       {slip && <p role="alert" className="font-semibold text-rust">{t(`slips.${slip}`)}</p>}
       <RoundKeys active={active} press={press} />
       {'cause' in active ? (

@@ -1,7 +1,7 @@
 import { useTranslations } from 'next-intl';
-import { useEffect, useRef } from 'react';
 import { buttonClass } from '../../ui/button-class.ts';
 import { Card } from '../../ui/card.tsx';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { PlaceTold } from './place-told.tsx';
 import type { RoundProps } from './round-screen.tsx';
 import { ToldLine } from './told-line.tsx';
@@ -16,8 +16,7 @@ interface ToldViewProps extends RoundProps {
 /** What was told on this round, what the books make of it, and where it is: on this phone, or in the books. */
 export function ToldView({ stops, placeName, homeHref, actHref, today, walk: { state: { draft }, step }, booksOf }: ToldViewProps) {
   const t = useTranslations('round');
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  const top = useNewHeading();
   const answers = Object.values(draft.answers);
   // What could not be kept has to be told once more.
   const left = stops.findIndex(({ batchId }) => !draft.answers[batchId] || !draft.kept[batchId]);

@@ -3,7 +3,6 @@
 import { useMessages, useTranslations } from 'next-intl';
 import { useEffect, useReducer, useState } from 'react';
 import { draftKey } from '../../lib/round-drafts.ts';
-import { chime } from '../../lib/chime.ts';
 import { type Answer, entriesOf } from './answer.ts';
 import { keepDraft, readDraft } from './draft.ts';
 import { keepEntries } from '../../lib/phone/keep-entries.ts';
@@ -60,7 +59,8 @@ export function useRound({ programme, placeId, placeName, personId, today, taps,
     try {
       step({ step: 'kept', of, kept: await keepEntries({ programme, about, reason: t('changedReason') }, entries, draft.kept[of]) });
       setKeeping({ answer, state: done });
-      chime(done);
+      // Loaded at the first batch: no walk waits for a sound.
+      void import('../../lib/chime.ts').then(({ chime }) => chime(done), () => undefined);
     } catch {
       // Full, or switched off: it comes back to the screen, since it is nowhere else.
       setKeeping({ answer, state: 'failed' });

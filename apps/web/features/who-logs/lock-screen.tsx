@@ -1,8 +1,9 @@
 import { useTranslations } from 'next-intl';
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useState } from 'react';
 import { allPacked } from '../../lib/phone/packing.ts';
 import { theStore } from '../../lib/phone/store.ts';
 import { buttonClass } from '../../ui/button-class.ts';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { somebodyIsHere } from './watch-idle.ts';
 import { WhoList } from './who-list.tsx';
 
@@ -16,8 +17,7 @@ export function LockScreen({ programme, open: unlock }: LockScreenProps) {
   const open = (): void => (somebodyIsHere(), unlock());
   const t = useTranslations('whoLogs');
   const programmes = useProgrammes(programme);
-  const top = useRef<HTMLHeadingElement>(null);
-  useEffect(() => top.current?.focus(), []);
+  const top = useNewHeading();
   useEffect(() => {
     const keepOut = (event: globalThis.KeyboardEvent): void => {
       if (event.target === document.body) event.stopImmediatePropagation();
