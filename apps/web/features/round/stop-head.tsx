@@ -41,7 +41,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
       <svg viewBox={`0 0 ${of} 1`} preserveAspectRatio="none" aria-hidden className={`h-1.5 w-full rounded-full bg-line ${isShort ? 'hidden' : ''}`}>
         <rect width={at + 1} height="1" className="fill-juniper" />
       </svg>
-      <div className="mt-1 flex flex-wrap items-center gap-x-2 gap-y-1">
+      <div className={`mt-1 flex flex-wrap items-center gap-x-2 gap-y-1 ${isShort ? '' : 'min-h-14'}`}>
         <h1 ref={ref} id="stop" tabIndex={-1} className="text-xl outline-none"><span className="tie-label">{label}</span></h1>
         {isShort ? <strong>{t('deadTitle')}</strong> : <StageMark stage={stage} isWordHidden />}
         {held && <Flag tone="grave">{t('held')}</Flag>}
@@ -55,7 +55,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
           {isTray ? <button type="button" onClick={() => step({ step: 'go', where: { trayAt: at } })} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer pb-4 flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
-          <span className="stop-facts block text-sm text-ink-soft">{[stages(stage), donor, species, stand].filter(Boolean).join(' · ')}</span>
+          <span className="stop-facts block text-sm text-ink-soft">{[stages(stage), donor, species].filter(Boolean).join(' · ')}{stand && <span className="stop-stand"> · {stand}</span>}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount
               ? t('lastCount', { day: sayDay(lastCount.day), alive: lastCount.alive, rooted: lastCount.rooted ?? 0, isRooted: lastCount.rooted === null ? 'no' : 'yes', look: t(`looks.${lastCount.look}`).toLowerCase() })
