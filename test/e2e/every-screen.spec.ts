@@ -27,6 +27,7 @@ async function judge(page: Page, screen: string): Promise<void> {
   expect.soft(await unfitIn(page), `${screen}, wide`).toEqual([]);
   await page.setViewportSize(NARROW);
   await page.emulateMedia({ colorScheme: 'dark' });
+  if (IN_FIELD.includes(screen)) await comeToItsEnd(page);
   expect.soft(await unfitIn(page, RULES_OF_SIGHT), `${screen}, narrow and dark`).toEqual([]);
 }
 
