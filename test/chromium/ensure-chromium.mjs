@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { findChromium, runs } from './find-chromium.mjs';
-import { unpackChromium } from './unpack-chromium.mjs';
+import { HEADLESS, unpackChromium } from './unpack-chromium.mjs';
 
 /**
  * Ways to get one, best first. Each either leaves a Chromium behind or throws.
@@ -36,7 +36,7 @@ export function ensureChromium(say) {
   throw new Error(
     'The end-to-end tests need Chromium and could not get one:\n' +
       failures.map((line) => `  ${line}\n`).join('') +
-      'Install it (Debian, Ubuntu: sudo apt-get install chromium; macOS: brew install --cask chromium), ' +
+      `Install it (Debian: sudo apt-get install ${HEADLESS}; Ubuntu: sudo apt-get install chromium; macOS: brew install --cask chromium), ` +
       'or set CHROMIUM_PATH to the one you have. Then run npm test again.',
   );
 }
@@ -44,7 +44,7 @@ export function ensureChromium(say) {
 /** @returns {string | undefined} */
 function installPackage() {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'chromium']]) {
+  for (const args of [['update'], ['install', '-y', '--no-install-recommends', HEADLESS]]) {
     const { status, stderr, error } = spawnSync('apt-get', args, { env, encoding: 'utf8' });
     if (status !== 0) throw new Error(`apt-get ${args[0]}: ${error?.message ?? stderr.trim()}`);
   }

@@ -2,9 +2,9 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, join } from 'node:path';
-import { unpackedChromium } from './unpack-chromium.mjs';
+import { HEADLESS, unpackedChromium } from './unpack-chromium.mjs';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+const NAMES = [HEADLESS, 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 const ELSEWHERE = ['/Applications/Google Chrome.app/Contents/MacOS/Google Chrome', '/Applications/Chromium.app/Contents/MacOS/Chromium'];
 
 /**

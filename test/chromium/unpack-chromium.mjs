@@ -4,8 +4,11 @@ import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } 
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 
-const FOLDER = join(process.env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache'), 'sprigline', 'chromium');
-const PROGRAM = join(FOLDER, 'chromium');
+/** The package and its program: a Chromium without a window of its own, which leaves the tests more of the machine. */
+export const HEADLESS = 'chromium-headless-shell';
+
+const FOLDER = join(process.env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache'), 'sprigline', HEADLESS);
+const PROGRAM = join(FOLDER, HEADLESS);
 
 /** @returns {string | undefined} the one that was unpacked before */
 export const unpackedChromium = () => (existsSync(PROGRAM) ? PROGRAM : undefined);
@@ -37,7 +40,7 @@ export function unpackChromium() {
  * @returns {string[]}
  */
 function missingPackages(own) {
-  const plan = run('apt-get', [...own, '--simulate', '--no-install-recommends', 'install', 'chromium'], FOLDER);
+  const plan = run('apt-get', [...own, '--simulate', '--no-install-recommends', 'install', HEADLESS], FOLDER);
   return [...plan.matchAll(/^Inst (\S+)/gm)].map(([, name]) => String(name));
 }
 
@@ -46,11 +49,12 @@ function writeStarter() {
   const root = join(FOLDER, 'root');
   const libraries = readdirSync(join(root, 'usr', 'lib'))
     .filter((name) => name.includes('linux-gnu'))
-    .flatMap((name) => [join(root, 'usr', 'lib', name), join(root, 'lib', name)]);
+    // The sound library keeps a part of itself in a folder beneath, and looks for it in /usr.
+    .flatMap((name) => [join(root, 'usr', 'lib', name), join(root, 'usr', 'lib', name, 'pulseaudio'), join(root, 'lib', name)]);
   const fonts = existsSync('/etc/fonts/fonts.conf') ? '' : `export FONTCONFIG_PATH="${join(root, 'etc', 'fonts')}"\n`;
   writeFileSync(
     PROGRAM,
-    `#!/bin/sh\nexport LD_LIBRARY_PATH="${libraries.join(':')}"\n${fonts}exec "${join(root, 'usr', 'lib', 'chromium', 'chromium')}" "$@"\n`,
+    `#!/bin/sh\nexport LD_LIBRARY_PATH="${libraries.join(':')}"\n${fonts}exec "${join(root, 'usr', 'lib', 'chromium', HEADLESS)}" "$@"\n`,
   );
   chmodSync(PROGRAM, 0o755);
 }
