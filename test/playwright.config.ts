@@ -1,4 +1,5 @@
 import { defineConfig } from '@playwright/test';
+import { findChromium } from './chromium/find-chromium.mjs';
 
 /** People at work in a browser, against the product as `npm start` runs it. */
 export default defineConfig({
@@ -16,7 +17,7 @@ export default defineConfig({
     viewport: { width: 1280, height: 900 },
     screenshot: 'only-on-failure',
     launchOptions: {
-      executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
+      executablePath: process.env['CHROMIUM_PATH'] ?? findChromium() ?? 'chromium',
       args: [
         '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
         '--disable-component-update', '--disable-sync',
