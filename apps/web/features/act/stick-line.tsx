@@ -64,7 +64,7 @@ export function StickLine({ found, label, keep }: StickLineProps) {
         <TypedWords label={t('rows')} isOptional value={told.rows} change={(rows) => tell({ rows })} />
         <TypedWords label={t('label')} isOptional value={told.label} change={(label) => tell({ label })} />
         {slip && <p role="alert" className="font-semibold text-rust">{slip === 'label' || slip === 'labelTaken' || slip === 'rows' ? t(`slips.${slip}`) : t(`stick.slips.${slip}`)}</p>}
-        <div className="sticky bottom-0 -mx-4 flex border-t md:mx-0 md:px-0 border-line bg-paper px-4 py-2">
+        <div className="sticky bottom-0 -mx-4 flex border-t border-line bg-paper px-4 py-2 md:mx-0 md:px-0">
           <button type="button" onClick={() => (wrong ? setSlip(wrong) : void keep(told, ids))} className={`${buttonClass(wrong ? 'quiet' : 'main')} min-h-16 flex-1 text-lg`}>{t('keep')}</button>
         </div>
       </div>

@@ -77,7 +77,7 @@ function usePlaces(programme: string): readonly PlaceToPack[] | undefined {
       const store = await theStore();
       const kept = await packOf(store, programme);
       const asked = askFrom(store)(apiPath(programme, 'pack')).catch(() => undefined);
-      const fresh = await (kept ? soon(asked) : asked);
+      const fresh = await soon(asked, kept !== undefined);
       const pack = fresh?.status === 200 ? (fresh.body as Pack) : kept;
       return placesToPack(pack?.places ?? []);
     };

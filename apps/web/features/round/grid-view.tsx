@@ -1,6 +1,6 @@
 import { useTranslations } from 'next-intl';
-import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { type KeyboardEvent, useMemo, useState } from 'react';
+import { useNewHeading } from '../../ui/use-new-heading.ts';
 import { GridBar } from './grid-bar.tsx';
 import { gridRows } from './grid-cells.ts';
 import { Row } from './grid-row.tsx';

@@ -101,5 +101,5 @@ function usePacked({ programme, kind, id }: PackedRoundProps): Found {
 /** Whoever has it on the phone already is not held up by a weak signal; without it there is nothing to walk. */
 async function packedAnew(store: Store, walk: Pick<PackedRoundProps, 'programme' | 'kind' | 'id'>): Promise<KeptWalk | NotPacked | undefined> {
   const fresh = packWalk(store, askFrom(store), { ...walk, now: Date.now() });
-  return (await walkOf(store, walk)) ? soon(fresh) : fresh;
+  return soon(fresh, (await walkOf(store, walk)) !== undefined);
 }

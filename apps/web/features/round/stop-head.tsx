@@ -54,7 +54,7 @@ export const StopHead = memo(function StopHead({ ref, isShort, stop, at, of, lea
       </div>
       <div className={isShort ? 'hidden' : ''}>
         <p className="leading-snug">
-          {isTray ? <button type="button" onClick={() => step({ step: 'go', where: { trayAt: at } })} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer pb-4 flex-wrap items-center gap-x-2 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
+          {isTray ? <button type="button" onClick={() => step({ step: 'go', where: { trayAt: at } })} className="-mt-1 -mb-4 inline-flex min-h-14 cursor-pointer flex-wrap items-center gap-x-2 pb-4 text-left"><strong>{where}</strong> <span className="underline">{t('wholeTray')}</span></button> : <strong>{where}</strong>}
           <span className="stop-facts block text-sm text-ink-soft">{[stages(stage), donor, species].filter(Boolean).join(' · ')}{stand && <span className="stop-stand"> · {stand}</span>}</span>
           <span className="block text-sm text-ink-soft">
             {lastCount

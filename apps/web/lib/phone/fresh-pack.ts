@@ -12,6 +12,6 @@ import type { Store } from './store.ts';
  */
 export async function freshPack(store: Store, ask: Ask, programme: string, now: number): Promise<KeptPack | undefined> {
   const fresh = packProgramme(store, ask, { programme, now });
-  await ((await packOf(store, programme)) ? soon(fresh) : fresh);
+  await soon(fresh, (await packOf(store, programme)) !== undefined);
   return packOf(store, programme);
 }
